@@ -13,7 +13,7 @@ const PLANTED = [
   'It runs at night, when nobody is there.',
   'The machine runs alone.',
   'The way of the wire',
-  '{loop} is burnt out without a core.',
+  '{loop} is cut without a core.',
   'Start holes are eroded.',
   'energy rung of {pass}',
   'X and Y from the zero of the drawing.',

@@ -50,7 +50,9 @@ export const nestCommand = (files: readonly string[], options: NestCommand, out:
   if (answer.kind === 'bad input') throw new BadInput(answer.findings);
   const reader = readerOfPapers({ shop });
   const written =
-    options.out === undefined || answer.kind !== 'laid' ? [] : hand(answer, { file, beside, stem, shopPath, reader, folder: options.out });
+    options.out === undefined || answer.kind !== 'laid'
+      ? []
+      : handOut(answer, { file, beside, stem, shopPath, reader, folder: options.out });
   out.print(
     options.json === true
       ? JSON.stringify(nestJson(answer, written), null, 2)
@@ -147,7 +149,7 @@ interface Handout extends Omit<Asked, 'notes'> {
 }
 
 /** Shop and dialect are named as they lie from the folder that the job goes to. */
-const hand = (
+const handOut = (
   answer: Extract<NestAnswer, { kind: 'laid' }>,
   { file, beside, stem, shopPath, reader, folder }: Handout,
 ): readonly string[] => {

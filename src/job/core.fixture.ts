@@ -1,4 +1,4 @@
-/** For tests of openings that are burnt out: a plan written, read back and proven, also with every single move looked at by itself. */
+/** For tests of openings that are cut without a core: a plan written, read back and proven, also with every single move looked at by itself. */
 
 import { there } from '../../test/there.ts';
 import { standardDialect } from '../nc/dialect/dialect.ts';

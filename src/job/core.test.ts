@@ -1,4 +1,4 @@
-/** Openings burnt out without a core, held against the proof's own sweep: nothing is left in them, and nothing is ever loose. */
+/** Openings cut without a core, held against the proof's own sweep: nothing is left in them, and nothing is ever loose. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { there } from '../../test/there.ts';
@@ -51,12 +51,12 @@ const shapes: readonly (readonly [string, Contour])[] = [
   ['a horseshoe', horseshoe],
 ];
 
-const burnt = (contour: Contour, changes: Partial<PlanQuestion> = {}): PlanQuestion =>
+const noCore = (contour: Contour, changes: Partial<PlanQuestion> = {}): PlanQuestion =>
   questionFor([loop('B', rectangle(0, 0, 80, 80)), loop('A', contour, 1, 'B')], {
     outline: 'block',
     finish: 1.6,
     insideCorner: 0.3,
-    core: { A: 'burn' },
+    core: { A: 'no-core' },
     ...changes,
   });
 
@@ -76,10 +76,10 @@ const openArea = ({ openings }: Proof): number =>
 /** kg up to which the proof calls a piece a crumb, which is flushed away. */
 const CRUMB = 5e-5;
 
-describe('an opening burnt out, as the proof sees it', () => {
+describe('an opening cut without a core, as the proof sees it', () => {
   it.each(shapes)('leaves no metal in %s and sets nothing loose, not even between two moves', (_, contour) => {
     for (const run of ['attended', 'unattended first'] as const) {
-      const { plan, proof } = proved(burnt(contour, { run }));
+      const { plan, proof } = proved(noCore(contour, { run }));
       expect(there(plan.contours[0]).core).toBeDefined();
       expect(proof.verdict).toBe('proven');
       expect(proof.loose).toEqual([]);
@@ -87,13 +87,13 @@ describe('an opening burnt out, as the proof sees it', () => {
       // The rounds that the wire leaves in sharp corners are all that is missing.
       expect(openArea(proof)).toBeGreaterThan(areaOf(contour) * 0.985);
     }
-    for (const piece of proved(burnt(contour)).byMove().loose) expect(piece.mass).toBeLessThan(CRUMB / 10);
+    for (const piece of proved(noCore(contour)).byMove().loose) expect(piece.mass).toBeLessThan(CRUMB / 10);
   });
 
   it('does so for openings of any shape', () => {
     fc.assert(
       fc.property(burning, (q) => {
-        const question = { ...q, core: { A: 'burn' as const } };
+        const question = { ...q, core: { A: 'no-core' as const } };
         let one: ReturnType<typeof proved>;
         try {
           one = proved(question);
@@ -101,7 +101,7 @@ describe('an opening burnt out, as the proof sees it', () => {
           expect(String(refusal)).toMatch(/no room|too narrow|too tight|needs/);
           return;
         }
-        expect(one.plan.findings.filter((f) => f.code === 'core-not-burnt')).toEqual([]);
+        expect(one.plan.findings.filter((f) => f.code === 'core-needed')).toEqual([]);
         expect(one.proof.loose).toEqual([]);
         expect(one.proof.openings).toHaveLength(1);
         expect(one.proof.verdict).toBe('proven');
@@ -112,9 +112,9 @@ describe('an opening burnt out, as the proof sees it', () => {
   });
 });
 
-describe('the proof of a burnt opening', () => {
+describe('the proof of a no-core opening', () => {
   it('sees the metal that a ring left out leaves standing, and that it falls', () => {
-    const { plan, instead } = proved(burnt(disc(40, 40, 6)));
+    const { plan, instead } = proved(noCore(disc(40, 40, 6)));
     const radii = plan.steps.flatMap((s) => (s.kind === 'cut' && s.part === 'core' && s.centre?.kind === 'arc' ? [s.centre.radius] : []));
     const rings = [...new Set(radii.map((r) => r.toFixed(3)))];
     expect(rings.length).toBeGreaterThan(10);

@@ -55,7 +55,7 @@ export const jobSchema = z
       .default({})
       .describe('By id of open line: cut with the metal left or right of the wire path kept, or as a slit along it; not cut when left out'),
     core: z
-      .record(z.string(), z.enum(['slug', 'burn']))
+      .record(z.string(), z.enum(['slug', 'no-core']))
       .default({})
       .describe('By loop id: whether an opening drops out as a slug or is cut away without a core; selected when left out'),
     layers: z.array(z.string()).optional().describe('Only loops on these layers are cut'),

@@ -26,7 +26,7 @@ describe('a part with loops at its corners', () => {
     }
   });
 
-  it('shows its loops, rings of burnt openings, and one label for a hole of two parts', () => {
+  it('shows its loops, rings of no-core openings, and one label for a hole of two parts', () => {
     const drawing = { loops: [], units: { name: 'mm', millimetres: 1, basis: 'user' } as const };
     const picture = (plan: CutPlan) => {
       const cut = { plan, contours: numbered(plan), within: plan.accuracy.value };
@@ -37,7 +37,7 @@ describe('a part with loops at its corners', () => {
     expect(looped.strokes.length - plain.strokes.length).toBe(8);
     expect(plain.labels.map((l) => told(l.text, HOUSE))).toEqual(['1, 2']);
     const bore = [loop('L1', rectangle(-20, -20, 40, 40)), loop('L2', disc(0, 0, 2), 1, 'L1')];
-    const plan = planned(questionFor(bore, { outline: 'block', core: { L2: 'burn' } }));
+    const plan = planned(questionFor(bore, { outline: 'block', core: { L2: 'no-core' } }));
     const rings = picture(plan).strokes.filter((s) => s.width === 0.1).length;
     expect(rings).toBeGreaterThan(0);
     expect(rings).toBeGreaterThanOrEqual(there(there(plan.contours[0]).core).rings);

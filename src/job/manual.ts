@@ -13,12 +13,12 @@ export const manual: Manual<typeof catalogue> = {
       'Correct the value named. `kerfwright schema job` (or `shop`, `dialect`, `setup`) prints every field with its meaning and limits.',
   },
   'old-keys': {
-    title: 'The file has keys of version 0.3',
+    title: 'The file has words of version 0.3',
     meaning:
-      'Some keys of job, shop and nest files were renamed after version 0.3. This file has old ones. They were read as what they are called now; no value was changed. The finding lists each old key with its new name.',
+      'Some keys of job, shop and nest files, and one value, were renamed after version 0.3. This file has old ones. They were read as what they are called now; no number was changed. The finding lists each old word with its new one.',
     matters: 'The answer is the same under either name. `kerfwright schema` and the documentation list the new names only.',
     remedy:
-      'Rename the keys in the file. A file may have a key under its old name or its new one, not both: then the old one is refused as unknown.',
+      'Rename them in the file. A file may have a key under its old name or its new one, not both: then the old one is refused as unknown.',
   },
   'layer-unknown': {
     title: 'A layer was asked for that the drawing does not have',

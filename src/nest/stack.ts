@@ -187,7 +187,7 @@ const words = phrases('stack-sheets', {
   stacks: (wanted: number, stacks: number) => say`The ${{ sheets: count(wanted, 'sheet') }} take ${{ stacks: count(stacks, 'stack') }}.`,
 });
 
-const wishes = phrases('stack-value', {
+const needs = phrases('stack-value', {
   above: say`a length above ${{ least: mm(0) }}`,
   orMore: say`a length of ${{ least: mm(0) }} or more`,
   whole: say`a whole number of sheets`,
@@ -202,18 +202,18 @@ const tooHigh = ({ thickness, tallest }: StackQuestion, each: number): Finding =
   );
 
 const badFields = ({ thickness, flatness, burr, tallest, wanted = 1, pressedOut = 0 }: StackQuestion): readonly Finding[] => {
-  const rows: readonly (readonly [field: string, good: boolean, wish: Text, value: number])[] = [
-    ['thickness', thickness > 0, wishes.above, thickness],
-    ['flatness', flatness >= 0, wishes.orMore, flatness],
-    ['burr', burr >= 0, wishes.orMore, burr],
-    ['tallest', tallest > 0, wishes.above, tallest],
-    ['wanted', Number.isInteger(wanted) && wanted >= 1, wishes.whole, wanted],
-    ['pressedOut', pressedOut >= 0 && pressedOut <= 1, wishes.share, pressedOut],
+  const rows: readonly (readonly [field: string, good: boolean, need: Text, value: number])[] = [
+    ['thickness', thickness > 0, needs.above, thickness],
+    ['flatness', flatness >= 0, needs.orMore, flatness],
+    ['burr', burr >= 0, needs.orMore, burr],
+    ['tallest', tallest > 0, needs.above, tallest],
+    ['wanted', Number.isInteger(wanted) && wanted >= 1, needs.whole, wanted],
+    ['pressedOut', pressedOut >= 0 && pressedOut <= 1, needs.share, pressedOut],
   ];
   return rows
     .filter(([, good, , value]) => !good || !Number.isFinite(value))
-    .map(([path, , wish, value]) =>
-      find('stack-value-unusable', say`'${{ field: term(path) }}' is ${{ wish }}, not ${{ value: number(value) }}.`, {
+    .map(([path, , need, value]) =>
+      find('stack-value-unusable', say`'${{ field: term(path) }}' is ${{ need }}, not ${{ value: number(value) }}.`, {
         place: { kind: 'field', path },
       }),
     );

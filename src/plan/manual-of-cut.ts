@@ -120,15 +120,15 @@ export const manualOfCut = {
     remedy:
       'Put a magnet or a plate under it, flush gently while the tab is cut, and make sure that the piece is out before the wire runs on.',
   },
-  'core-burnt': {
+  'no-core-cut': {
     title: 'An opening gets a no-core cut',
     meaning:
       'The wire takes all of the opening: from the start hole outward it runs ring round ring, each a little less than a kerf from the one before, and last the rough cut and the finishing passes. Nothing is left that could come loose, so there is no tab and no stop, and the opening can be cut unattended at night. The finding says how many rings there are, how much new metal the first and the widest of the others takes across, and what it costs in minutes.',
     matters:
       'It is chosen where the slug would be shorter than about 5 mm or too light to be caught, since such a slug slips into the lower nozzle or shorts the wire; and where the extra cutting costs clearly less than the attended stops for a slug.',
-    remedy: 'Nothing. If a slug is wanted, set `core.<loop>` to `slug`; with `burn` any opening is cut without a core.',
+    remedy: 'Nothing. If a slug is wanted, set `core.<loop>` to `slug`; with `no-core` any opening is cut without a core.',
   },
-  'core-not-burnt': {
+  'core-needed': {
     title: 'An opening could not get the no-core cut asked for',
     meaning:
       'No core was to be left, because you asked for it or because the slug is too small to be caught, but that cannot be done: the piece inside is the part, something else is cut inside the opening, it is started from the edge of the block, or no wire path leads over the rings.',

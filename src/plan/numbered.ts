@@ -13,7 +13,7 @@ export type NumberedContour = ContourPlan & { readonly number: number };
 
 /** Paths stay what is made anew at every asking: thousands of contours would each keep a copy. */
 const told = (contour: ContourPlan, number: number): NumberedContour => {
-  const { loop, kept, hole, entry, piece, tab, corner, core, byHand } = contour;
+  const { loop, kept, hole, entry, piece, tab, corner, core, overrides } = contour;
   return {
     number,
     loop,
@@ -24,7 +24,7 @@ const told = (contour: ContourPlan, number: number): NumberedContour => {
     tab,
     corner,
     core,
-    byHand,
+    overrides,
     get comesOut() {
       return contour.comesOut;
     },

@@ -193,7 +193,7 @@ const order = (plan: CutPlan): string[] => {
   }
   for (const { loop: id, core, tab } of plan.contours) {
     if (core === undefined && state.get(id) !== 'out') faults.push(`${id}: the piece is never taken out`);
-    if (core !== undefined && (state.has(id) || tab !== undefined)) faults.push(`${id}: nobody is needed where a core is burnt`);
+    if (core !== undefined && (state.has(id) || tab !== undefined)) faults.push(`${id}: nobody is needed where there is no core`);
   }
   if (plan.steps.at(-1)?.kind !== 'end') faults.push('the plan does not end');
   return faults;

@@ -47,11 +47,11 @@ export interface Tab {
 /** The piece that comes free. */
 export interface LoosePiece {
   readonly role: 'slug' | 'part';
-  /** mm²; 0 where the opening is burnt out. */
+  /** mm²; 0 where the opening is cut without a core. */
   readonly area: number;
   /** kg */
   readonly mass: Figure;
-  /** mm along x and y, and its height: the upright box round it. All 0 where the opening is burnt out. */
+  /** mm along x and y, and its height: the upright box round it. All 0 where the opening is cut without a core. */
   readonly size: { readonly x: number; readonly y: number; readonly height: number };
   /** Where its weight acts, seen from above: the wire stands upright, so it hangs on its tab by the way from here to there. */
   readonly balance: Point;
@@ -59,13 +59,13 @@ export interface LoosePiece {
 }
 
 /**
- * `burnt`: nothing comes loose. `caught`: a magnet or a plate under it takes it up. `lifted`: a hand takes it out upward. `held`: it
+ * `no core`: nothing comes loose. `caught`: a magnet or a plate under it takes it up. `lifted`: a hand takes it out upward. `held`: it
  * must hang or stand on something before its tab is cut. `tackle`: that, and no hand lifts it.
  */
-export type Handling = 'burnt' | 'caught' | 'lifted' | 'held' | 'tackle';
+export type Handling = 'no core' | 'caught' | 'lifted' | 'held' | 'tackle';
 
-/** How an opening is burnt out without a core. Lengths in mm. */
-export interface CoreBurnt {
+/** How an opening is cut without a core. Lengths in mm. */
+export interface NoCoreCut {
   /** Rings inside the rough cut, and the way of the wire over them. */
   readonly rings: number;
   readonly length: number;
@@ -102,10 +102,10 @@ export interface ContourPlan {
   readonly courses: readonly Course[];
   /** None where there is neither corner nor arc. */
   readonly corner?: WorstCorner | undefined;
-  /** Given where the opening is burnt out without a core: there is no tab then, and no piece to take out. */
-  readonly core?: CoreBurnt | undefined;
+  /** Given where the opening is cut without a core: there is no tab then, and no piece to take out. */
+  readonly core?: NoCoreCut | undefined;
   /** What the user set of it; left out where the planner chose everything. */
-  readonly byHand?: readonly ('entry' | 'hole' | 'tab')[] | undefined;
+  readonly overrides?: readonly ('entry' | 'hole' | 'tab')[] | undefined;
 }
 
 export interface Course {
@@ -135,7 +135,7 @@ export type Step =
       readonly programmed?: Segment | undefined;
       readonly centre?: Segment | undefined;
       readonly pass: number;
-      /** `core`: inside an opening that is burnt out, where nothing is wanted of the path but that no metal is left. */
+      /** `core`: inside an opening that is cut without a core, where nothing is wanted of the path but that no metal is left. */
       readonly part: 'approach' | 'contour' | 'tab' | 'overlap' | 'leave' | 'core';
     }
   /** `text` says what to do there and leaves it to the writer to name the contour; `details` stand before it on lines of their own. */

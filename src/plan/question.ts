@@ -31,11 +31,11 @@ export const originOf = ({ toDrill }: GivenHole): 'drawing' | 'placed' => (toDri
 /** `die` and `punch` say which side is kept; `leave` is not cut. */
 export type KeptChoice = 'die' | 'punch' | 'leave';
 
-/** `slug`: the piece inside comes out whole. `burn`: the wire takes all of it. */
-export type CoreChoice = 'slug' | 'burn';
+/** `slug`: the piece inside comes out whole. `no-core`: the wire takes all of it. */
+export type CoreChoice = 'slug' | 'no-core';
 
 /** What the user sets of one closed loop in place of what the planner would choose; what is left out the planner chooses. Lengths in mm. */
-export interface ByHand {
+export interface Override {
   /** Where the contour is begun and closed; the nearest place of the contour is meant. */
   readonly entry?: Point | undefined;
   readonly hole?: { readonly at: Point; readonly diameter?: number | undefined } | undefined;
@@ -120,14 +120,14 @@ export interface WayAsked {
   readonly sharpOutside?: 'control' | 'loop' | undefined;
   /** How coarsely the program will be written: unit of one coordinate in mm, and digits behind the point. */
   readonly resolution: { readonly unit: number; readonly decimals: number };
-  /** By loop id: whether an opening gives a slug or is burnt out without a core; where nothing is said the planner chooses. */
+  /** By loop id: whether an opening gives a slug or is cut without a core; where nothing is said the planner chooses. */
   readonly core?: Readonly<Record<string, CoreChoice>> | undefined;
 }
 
 /** What the user sets in place of what the planner would choose. */
 export interface OverridesAsked {
   /** By loop id. */
-  readonly byHand?: Readonly<Record<string, ByHand>> | undefined;
+  readonly overrides?: Readonly<Record<string, Override>> | undefined;
   /** Ids in the order in which they are to be first cut; those not named follow as the planner likes. */
   readonly order?: readonly string[] | undefined;
   /** As many passes, the rough cut counted; the planner's number where nothing is said. */
@@ -140,8 +140,8 @@ export interface OverridesAsked {
 export interface PlanQuestion extends DrawnWork, BlockAsked, ShopAsked, WorkAsked, WayAsked, OverridesAsked {}
 
 /** What is set by hand of a loop; only own keys of the record say something. */
-export const handOf = ({ byHand = {} }: Pick<OverridesAsked, 'byHand'>, id: string): ByHand | undefined => {
-  const said = Object.hasOwn(byHand, id) ? byHand[id] : undefined;
+export const overrideOf = ({ overrides = {} }: Pick<OverridesAsked, 'overrides'>, id: string): Override | undefined => {
+  const said = Object.hasOwn(overrides, id) ? overrides[id] : undefined;
   return said === undefined || (said.entry === undefined && said.hole === undefined && said.tab === undefined) ? undefined : said;
 };
 

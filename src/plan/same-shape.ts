@@ -12,7 +12,7 @@ export interface Surroundings {
   readonly loop: KeptLoop;
   readonly inside: readonly KeptLoop[];
   readonly holes: readonly { readonly at: Point; readonly diameter: number }[];
-  /** Whether its core is to stay whole or to be burnt, where the user said so. */
+  /** Whether its core is to stay whole or to be cut away, where the user said so. */
   readonly core?: CoreChoice | undefined;
 }
 

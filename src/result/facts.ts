@@ -53,12 +53,12 @@ export interface Asked {
   /** Zero of the program in the drawing; left out where it is the zero of the drawing. */
   readonly datum?: Point | undefined;
   /** What was set by hand in place of what the planner would choose; left out where nothing was. */
-  readonly byHand?: SetByHand | undefined;
+  readonly overrides?: OverridesMade | undefined;
   /** What nobody said and the house took for granted, each as a sentence. */
   readonly assumed: readonly Assumption[];
 }
 
-export interface SetByHand {
+export interface OverridesMade {
   /** By id of loop or line: 'entry', 'hole', 'tab', 'kept', 'start', 'core', 'order'. */
   readonly contours: Readonly<Record<string, readonly string[]>>;
   /** 'wire', 'passes', 'offsets', 'order', 'datum', 'clamps', 'holes'. */

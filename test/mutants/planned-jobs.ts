@@ -73,7 +73,7 @@ const KINDS: readonly Kind[] = [
   ],
   ['block parted by a slit', lineAcross('slit', steps([0, 5], [20, 5])), 'stays'],
   ['blind slit', lineAcross('slit', steps([10, 16], [10, 8], [14, 6])), 'stays'],
-  ['core burnt out', inBlock([loop('A', disc(6, 6, 1.6), 1)], { core: { A: 'burn' } }, [12, 12]), 'stays'],
+  ['no core', inBlock([loop('A', disc(6, 6, 1.6), 1)], { core: { A: 'no-core' } }, [12, 12]), 'stays'],
   ['outside corners by loop', parts([loop('P', polygon([0, 0], [10, 0], [5, 8]))], { sharpOutside: 'loop', finish: 1.6 }), 'waste'],
   [
     'clamped block',

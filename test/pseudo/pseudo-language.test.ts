@@ -78,7 +78,7 @@ const strings = (value: unknown, key = ''): readonly string[] => {
   return Object.entries(value).flatMap(([inner, v]) => strings(v, Array.isArray(value) ? key : inner));
 };
 const NO_WORDS =
-  /^(code|id|key|unit|loop|owner|kind|chapter|field|path|severity|role|align|plain|purpose|holds|marker|process|shape|side|byHand)$/;
+  /^(code|id|key|unit|loop|owner|kind|chapter|field|path|severity|role|align|plain|purpose|holds|marker|process|shape|side|overrides)$/;
 
 /** What the page shows of a job, by part of the sheet. */
 const sheetLayers = ({ run, answer }: Ran): Layers => {

@@ -367,7 +367,7 @@ describe('fingers on the picture', () => {
 });
 
 describe('keys set by hand from the picture', () => {
-  const contour = (id: string, number: number, area = 9): ContourView => ({ id, number, kept: 'die', area, perimeter: 1, byHand: [] });
+  const contour = (id: string, number: number, area = 9): ContourView => ({ id, number, kept: 'die', area, perimeter: 1, overrides: [] });
 
   it('give the whole order with one contour moved', () => {
     const order = turns([contour('L3', 2), contour('L1', 1), contour('L9', 0), contour('O1', 1, 0), contour('L7', 3)]);

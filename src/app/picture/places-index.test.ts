@@ -100,7 +100,7 @@ describe('what lies near a place of the picture', () => {
       kept: 'die',
       area: 28,
       perimeter: 19,
-      byHand: [],
+      overrides: [],
       hole: { x: 5, y: 5, diameter: 2, origin: 'placed' },
     };
     const picture = {

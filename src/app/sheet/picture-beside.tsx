@@ -45,7 +45,7 @@ export const PictureBeside = (): ReactNode => {
         fallen={replayed?.fallen}
         currentBlock={replayed?.block ?? block}
         input={input}
-        onHand={(name, change) => sheet.actions.edit(name, change)}
+        onOverride={(name, change) => sheet.actions.edit(name, change)}
         onChoose={(owner) => sheet.actions.choose(owner)}
         onPoint={(id) => sheet.store.setState(id === undefined ? { pointed: undefined } : { pointed: id })}
         onBlock={(at) => showBlock(sheet, timeline, at)}

@@ -196,7 +196,7 @@ export const pictureWords = {
     free: say`free point`,
   }),
   startChoices: phrases('page.start', { hole: say`a start hole`, edge: say`the edge of the block` }),
-  coreChoices: phrases('page.core', { slug: say`drops out as a slug`, burn: say`cut away, no core` }),
+  coreChoices: phrases('page.core', { slug: say`drops out as a slug`, 'no-core': say`cut away, no core` }),
   step: phrases('page.picture-step', {
     kept: (id: string) => say`Kept side of ${{ loop: contour(id) }}`,
     start: (id: string) => say`Start of ${{ loop: contour(id) }}`,

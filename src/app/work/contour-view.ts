@@ -13,7 +13,7 @@ const pieces = phrases('page.contour-piece', {
   slug: say`slug`,
   part: say`part`,
   loose: (role: Text, weight: Part) => say`${{ role }}, ${{ weight }}`,
-  burnt: say`no-core cut, no slug`,
+  noCore: say`no-core cut, no slug`,
 });
 
 /** A drawing alone has contours too; what is known of their cut comes with the facts. */
@@ -35,22 +35,22 @@ export const contourViews = (drawing: JobFacts['drawing'], facts: JobFacts | und
         state: p && states[p.state],
         leftMost: p?.leftMost.amount,
         gougeMost: p?.gougeMost.amount,
-        byHand: handOf(facts, loop.id),
+        overrides: overrideOf(facts, loop.id),
       };
     });
   return [...loops.toSorted((a, b) => (a.number || Infinity) - (b.number || Infinity)), ...openViews(drawing, facts)];
 };
 
-const handOf = (facts: JobFacts | undefined, id: string): readonly string[] => {
-  const byHand = facts?.asked.byHand?.contours;
-  return byHand !== undefined && Object.hasOwn(byHand, id) ? (byHand[id] ?? []) : [];
+const overrideOf = (facts: JobFacts | undefined, id: string): readonly string[] => {
+  const overrides = facts?.asked.overrides?.contours;
+  return overrides !== undefined && Object.hasOwn(overrides, id) ? (overrides[id] ?? []) : [];
 };
 
 const cutFacts = (c: CutFacts['contours'][number]): Partial<ContourView<Text>> => ({
   hole: { x: c.hole.at.x, y: c.hole.at.y, diameter: c.hole.diameter, origin: c.hole.origin },
   entry: c.entry.at,
   tab: c.tab && { length: c.tab.length, reason: c.tab.reason },
-  piece: c.core === undefined ? pieces.loose(pieces[c.piece.role], mass(c.piece.mass.value)) : pieces.burnt,
+  piece: c.core === undefined ? pieces.loose(pieces[c.piece.role], mass(c.piece.mass.value)) : pieces.noCore,
 });
 
 const openViews = (drawing: JobFacts['drawing'], facts: JobFacts | undefined): readonly ContourView<Text>[] => {
@@ -70,7 +70,7 @@ const openViews = (drawing: JobFacts['drawing'], facts: JobFacts | undefined): r
         state: p && states[p.state],
         leftMost: p?.leftMost.amount,
         gougeMost: p?.gougeMost.amount,
-        byHand: handOf(facts, line.id),
+        overrides: overrideOf(facts, line.id),
       };
     });
 };

@@ -124,7 +124,7 @@ export interface ContourView<Said = string> {
   readonly state?: Said | undefined;
   readonly leftMost?: number | undefined;
   readonly gougeMost?: number | undefined;
-  readonly byHand: readonly string[];
+  readonly overrides: readonly string[];
 }
 
 export interface TableView<Said = string> {

@@ -97,7 +97,7 @@ export const holeTable = (rows: readonly NumberedContour[], unit: ControlUnit = 
       c.hole.origin === 'block edge' ? ofHoles.none : onBlock(c.hole.diameter, unit),
       holeWords(c, first.get(holeKey(c)) ?? c.number),
       c.tab === undefined ? ofHoles.none : onBlock(c.tab.length, unit),
-      c.core === undefined ? ofHoles[c.piece.role](c.piece.mass.value) : ofHoles.burnt,
+      c.core === undefined ? ofHoles[c.piece.role](c.piece.mass.value) : ofHoles.noCore,
     ]),
     note: datum === undefined ? ofHoles.fromZero(unit) : ofHoles.fromDatum(unit),
   };
@@ -116,7 +116,7 @@ const ofHoles = phrases('hole-table', {
   none: say`none`,
   part: (kilograms: number) => say`part, ${{ mass: mass(kilograms) }}`,
   slug: (kilograms: number) => say`slug, ${{ mass: mass(kilograms) }}`,
-  burnt: say`none, no-core cut`,
+  noCore: say`none, no-core cut`,
   fromZero: ({ name }: ControlUnit) =>
     say`X, Y and Ø in ${{ unit: term(name) }} from the drawing origin. Drill the holes before clamping; clean and free of burrs.`,
   fromDatum: ({ name }: ControlUnit) =>

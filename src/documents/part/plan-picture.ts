@@ -105,7 +105,7 @@ const MOST_STEPS = 20_000;
 /** Loops at corners are smaller than this radius, mm. */
 const LARGEST_LOOP = 2;
 
-/** Way of the wire that no contour shows: the rings in openings that are burnt out, and the loops out and back at outside corners. */
+/** Way of the wire that no contour shows: the rings in openings that are cut without a core, and the loops out and back at outside corners. */
 const wayStrokes = ({ steps }: Pick<CutPlan, 'steps'>): readonly Stroke[] => {
   if (steps.length > MOST_STEPS) return [];
   const first = steps.find((s) => s.kind === 'cut')?.pass;

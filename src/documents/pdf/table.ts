@@ -6,9 +6,9 @@ const SIZE = 8.2;
 const GAP = 10;
 const PAD = 1.7;
 
-type Hand = Pick<Written, 'size' | 'face' | 'colour'>;
-const HEAD: Hand = { size: SIZE - 0.7, face: 'bold', colour: PENCIL };
-const ROW: Hand = { size: SIZE, face: 'plain', colour: INK };
+type TextStyle = Pick<Written, 'size' | 'face' | 'colour'>;
+const HEAD: TextStyle = { size: SIZE - 0.7, face: 'bold', colour: PENCIL };
+const ROW: TextStyle = { size: SIZE, face: 'plain', colour: INK };
 
 interface Cell {
   readonly x: number;
@@ -51,13 +51,13 @@ export const drawTable = (pen: PdfPen, table: Extract<PaperBlock, { kind: 'table
   pen.y += 6;
 };
 
-const rowHeight = (pen: PdfPen, cells: readonly Cell[], row: readonly string[], hand: Hand): number =>
-  Math.max(...cells.map((c, i) => heightOf(pen, row[i] ?? '', { ...hand, width: c.width }))) + 2 * PAD;
+const rowHeight = (pen: PdfPen, cells: readonly Cell[], row: readonly string[], style: TextStyle): number =>
+  Math.max(...cells.map((c, i) => heightOf(pen, row[i] ?? '', { ...style, width: c.width }))) + 2 * PAD;
 
-const drawRow = (pen: PdfPen, cells: readonly Cell[], row: readonly string[], hand: Hand): void => {
-  const height = rowHeight(pen, cells, row, hand);
+const drawRow = (pen: PdfPen, cells: readonly Cell[], row: readonly string[], style: TextStyle): void => {
+  const height = rowHeight(pen, cells, row, style);
   cells.forEach((c, i) => {
-    put(pen, row[i] ?? '', pen.y + PAD, { ...hand, x: c.x, width: c.width, align: c.align });
+    put(pen, row[i] ?? '', pen.y + PAD, { ...style, x: c.x, width: c.width, align: c.align });
   });
   pen.y += height;
 };

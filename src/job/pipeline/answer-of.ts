@@ -19,7 +19,7 @@ import { toldOnce } from '../listed-once.ts';
 import { inDrawingUnits } from '../places-in-drawing.ts';
 import { assumptions } from '../request/assumptions.ts';
 import { withoutCutLines } from '../request/open-line-request.ts';
-import { setByHand } from '../request/overrides.ts';
+import { overridesOf } from '../request/overrides.ts';
 import { datumOf } from '../request/request.ts';
 import { asDrawn } from '../request/scale.ts';
 import { machineOf } from '../shop.ts';
@@ -121,7 +121,7 @@ const notWritten = (run: JobRun, { asked, plan, findings: unspelled }: NotWritte
 };
 
 /** What is known of any job that was judged. */
-type Judged = Pick<Requested, 'drawing' | 'material'> & Partial<Pick<Requested, 'wish'>>;
+type Judged = Pick<Requested, 'drawing' | 'material'> & Partial<Pick<Requested, 'request'>>;
 
 const answered = (run: JobRun, { drawing, material }: Judged, said: Pick<JobFacts, 'outcome' | 'sentence' | 'findings'>): Answered => {
   const { job, shape } = run;
@@ -146,7 +146,7 @@ const headOf = ({ job, shop, day, drawingName }: JobRun): Head => ({
 
 const askedOf = (run: JobRun, drawing: Drawing, material: Material): Asked => {
   const { height, quantity, finish, tolerance, insideCorner } = run.job;
-  const [datum, byHand] = [datumOf(run.job, drawing.units.millimetres), setByHand(run.job)];
+  const [datum, overrides] = [datumOf(run.job, drawing.units.millimetres), overridesOf(run.job)];
   return {
     material,
     height,
@@ -155,16 +155,16 @@ const askedOf = (run: JobRun, drawing: Drawing, material: Material): Asked => {
     tolerance,
     insideCorner,
     datum,
-    byHand,
+    overrides,
     assumed: assumptions(run, drawing, material),
   };
 };
 
-const besideAsked = ({ job, shop }: JobRun, { material, wish }: Requested) => ({
+const besideAsked = ({ job, shop }: JobRun, { material, request }: Requested) => ({
   job,
   machine: machineOf(shop),
   material,
-  wanted: wish.wanted,
+  wanted: request.wanted,
 });
 
 const cutFacts = (plan: CutPlan, beside: Pick<CutFacts, 'budgets' | 'otherWays'>, { wires }: Choice): CutFacts => ({
@@ -178,9 +178,13 @@ const cutFacts = (plan: CutPlan, beside: Pick<CutFacts, 'budgets' | 'otherWays'>
 /** The question that the program puts to the proof, and what else it takes to put it again. */
 const provenProgramOf = (run: JobRun, { made, program }: Timed | NoHours): ProvenProgram => {
   const { asked, plan, written } = made;
-  const { wish, material } = asked;
-  const setup = setupOf(run, wish, plan, material, written);
-  return { setup, read: program, question: proofQuestion(written.text, setup, wish.wanted, asDrawn(plan.block, wish.scaled), wish.lines) };
+  const { request, material } = asked;
+  const setup = setupOf(run, request, plan, material, written);
+  return {
+    setup,
+    read: program,
+    question: proofQuestion(written.text, setup, request.wanted, asDrawn(plan.block, request.scaled), request.lines),
+  };
 };
 
 const programFacts = (
@@ -203,7 +207,7 @@ const programFacts = (
     sizes: job.sizes ?? [],
     plan,
     material: asked.material,
-    wanted: asked.wish.wanted,
+    wanted: asked.request.wanted,
     budgets: cut.budgets,
   }),
 });
@@ -216,5 +220,5 @@ const inputFindings = ({ job, shape, notes }: JobRun, cut?: CutFacts): readonly 
 ];
 
 /** Of drawing and stages, the gravest first, in the unit of the drawing, each told once. */
-const findingsOf = ({ drawing, wish }: Judged, later: readonly Finding[]): readonly Finding[] =>
-  toldOnce(byGravity([...withoutCutLines(drawing.findings, wish?.lines ?? []), ...inDrawingUnits(later, drawing.units)]));
+const findingsOf = ({ drawing, request }: Judged, later: readonly Finding[]): readonly Finding[] =>
+  toldOnce(byGravity([...withoutCutLines(drawing.findings, request?.lines ?? []), ...inDrawingUnits(later, drawing.units)]));

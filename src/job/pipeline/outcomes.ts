@@ -10,14 +10,14 @@ import type { CutPlan, RefusedPlan } from '../../plan/plan.ts';
 import type { Finding } from '../../text/finding.ts';
 import { say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
-import type { Wish } from '../request/request.ts';
+import type { CutRequest } from '../request/request.ts';
 
 /** The drawing is read, the material known, and it is settled what is to be cut. */
 export interface Requested {
   readonly kind: 'requested';
   readonly drawing: Drawing;
   readonly material: Material;
-  readonly wish: Wish;
+  readonly request: CutRequest;
   readonly findings: readonly Finding[];
 }
 

@@ -3,7 +3,7 @@
 import { phrases, say } from '../../text/say.ts';
 import { materialOf } from '../job-material.ts';
 import type { JobRun } from '../job-run.ts';
-import { wishOf } from '../request/request.ts';
+import { requestOf } from '../request/request.ts';
 import { unusable } from '../request/unusable.ts';
 import type { Answer } from './answer.ts';
 import { answerOf, refusedAnswer } from './answer-of.ts';
@@ -33,14 +33,14 @@ const toRequest = (run: JobRun): Requested | NotRequested => {
   if (faults.length > 0 || found.kind === 'unknown') return { kind: 'bad input', drawing, findings: faults };
   if (found.kind === 'non-conductor') return { kind: 'non-conductor', drawing, findings: [found.finding] };
   const { material } = found;
-  const wish = wishOf(drawing, run, material);
-  if (wish.kind === 'nothing') return { kind: 'nothing to cut', drawing, material, findings: [...found.findings, ...wish.findings] };
-  return { kind: 'requested', drawing, material, wish: wish.wish, findings: [...found.findings, ...wish.wish.findings] };
+  const request = requestOf(drawing, run, material);
+  if (request.kind === 'nothing') return { kind: 'nothing to cut', drawing, material, findings: [...found.findings, ...request.findings] };
+  return { kind: 'requested', drawing, material, request: request.request, findings: [...found.findings, ...request.request.findings] };
 };
 
 const toProgram = (run: JobRun): Programmed | Stopped => {
   const asked = toRequest(run);
-  return asked.kind === 'requested' ? programmed(asked, chosenProgram(run, asked.wish, 'program').made) : asked;
+  return asked.kind === 'requested' ? programmed(asked, chosenProgram(run, asked.request, 'program').made) : asked;
 };
 
 const programmed = (asked: Requested, made: Made): Programmed | Refused | NotWritten =>
@@ -51,7 +51,7 @@ const toHours = (run: JobRun): Timed | Stopped => {
   return made.kind === 'programmed' ? timed(run, made) : made;
 };
 
-const timed = (run: JobRun, made: Programmed, program = readBack(run, made.written, made.asked.wish)): Timed | NoHours => {
+const timed = (run: JobRun, made: Programmed, program = readBack(run, made.written, made.asked.request)): Timed | NoHours => {
   const estimated = estimateOf(run, made.plan, program);
   return estimated.kind === 'estimate'
     ? { kind: 'timed', made, program, estimate: estimated.estimate }
@@ -73,7 +73,7 @@ const toAnswer = (run: JobRun): Answer => {
   const asked = toRequest(run);
   if (asked.kind !== 'requested') return refusedAnswer(run, asked);
   tell(stages.planning, 0.15);
-  const choice = chosenProgram(run, asked.wish, 'table');
+  const choice = chosenProgram(run, asked.request, 'table');
   const made = programmed(asked, choice.made);
   if (made.kind !== 'programmed') return refusedAnswer(run, made, choice);
   tell(stages.hours, 0.4);

@@ -7,23 +7,23 @@ import { slitOf } from '../../plan/start/block-edge.ts';
 import { strengthOf } from '../../plan/start/tab.ts';
 import { cornersOf, recordOf, type SetupFile } from '../files/setup-file.ts';
 import type { JobRun } from '../job-run.ts';
-import type { Wish } from '../request/request.ts';
+import type { CutRequest } from '../request/request.ts';
 import { asDrawn, type Scaled } from '../request/scale.ts';
 import type { Written } from './outcomes.ts';
 
-export const setupOf = (run: JobRun, wish: Wish, plan: CutPlan, material: Material, written: Written): SetupFile => ({
+export const setupOf = (run: JobRun, request: CutRequest, plan: CutPlan, material: Material, written: Written): SetupFile => ({
   wireDiameter: plan.wire.diameter,
   registers: recordOf(written.registers),
   gaps: recordOf(written.gaps),
   passes: [...written.gaps.keys()],
-  ...(wish.blockLoop === undefined ? { block: cornersOf(asDrawn(plan.block, wish.scaled)) } : { blockLoop: wish.blockLoop.id }),
-  holes: holesOf(plan, wish.scaled),
-  kept: Object.fromEntries(wish.wanted.map((w) => [w.loop, w.kept])),
-  open: wish.lines.length === 0 ? undefined : Object.fromEntries(wish.lines.map((l) => [l.id, l.kept])),
-  ...leadsOf(plan, wish.scaled),
+  ...(request.blockLoop === undefined ? { block: cornersOf(asDrawn(plan.block, request.scaled)) } : { blockLoop: request.blockLoop.id }),
+  holes: holesOf(plan, request.scaled),
+  kept: Object.fromEntries(request.wanted.map((w) => [w.loop, w.kept])),
+  open: request.lines.length === 0 ? undefined : Object.fromEntries(request.lines.map((l) => [l.id, l.kept])),
+  ...leadsOf(plan, request.scaled),
   ease: run.job.ease,
-  scaled: wish.scaled === undefined ? undefined : scaledTold(wish.scaled),
-  datum: wish.datum,
+  scaled: request.scaled === undefined ? undefined : scaledTold(request.scaled),
+  datum: request.datum,
   height: plan.height,
   density: material.density.value,
   strength: strengthOf(material.family),

@@ -19,7 +19,7 @@ import type { Text } from '../../text/text.ts';
 import type { Job } from '../job.ts';
 import type { JobRun } from '../job-run.ts';
 import { noMemory } from '../memory.ts';
-import type { Wish } from '../request/request.ts';
+import type { CutRequest } from '../request/request.ts';
 import type { Scaled } from '../request/scale.ts';
 import { machineOf } from '../shop.ts';
 import type { ProvenProgram } from './answer.ts';
@@ -45,32 +45,32 @@ export type Made =
 export const refusalsOf = (made: Exclude<Made, { kind: 'made' }>): readonly Finding[] =>
   made.kind === 'refused' ? made.plan.findings : [...made.plan.findings, ...made.findings];
 
-/** Plan and program of a wish with the wire that it names or that was settled on. */
-export const programOf = (run: JobRun, wish: Wish, make = () => madeOf(run, wish)): Made =>
-  (run.memory ?? noMemory).recall('program', programKey(run, wish), make);
+/** Plan and program of a request with the wire that it names or that was settled on. */
+export const programOf = (run: JobRun, request: CutRequest, make = () => madeOf(run, request)): Made =>
+  (run.memory ?? noMemory).recall('program', programKey(run, request), make);
 
 /** A drawing made of numbers is another one with every other number. */
 const shapeKey = ({ shape }: Pick<Job, 'shape'>): string => (shape === undefined ? '' : JSON.stringify(shape));
 
 /** All that plan and program depend on; a drawing that was brought in is the same in all runs that share a memory. */
-export const programKey = (run: JobRun, wish: Wish): string =>
+export const programKey = (run: JobRun, request: CutRequest): string =>
   JSON.stringify([
     shapeKey(run.job),
     run.job.ease,
     run.job.layers,
-    wish.scaled ?? 1,
-    wish.datum ?? 0,
+    request.scaled ?? 1,
+    request.datum ?? 0,
     run.dialect,
-    { ...wish.question, loops: [] },
+    { ...request.question, loops: [] },
   ]);
 
 /** The same made anew and not remembered. */
-export const madeOf = (run: JobRun, wish: Wish): Made => {
-  const plan = planCut(wish.question);
+export const madeOf = (run: JobRun, request: CutRequest): Made => {
+  const plan = planCut(request.question);
   if (plan.kind === 'refused') return { kind: 'refused', plan };
-  const notes = wish.scaled === undefined ? [] : [words.scaled(wish.scaled)];
-  const header = { name: run.job.name ?? run.drawingName, date: run.day, notes: [...notes, ...datumNotes(wish.datum)] };
-  const written = writeProgram(fromDatum(plan, wish.datum), run.dialect, header);
+  const notes = request.scaled === undefined ? [] : [words.scaled(request.scaled)];
+  const header = { name: run.job.name ?? run.drawingName, date: run.day, notes: [...notes, ...datumNotes(request.datum)] };
+  const written = writeProgram(fromDatum(plan, request.datum), run.dialect, header);
   if (written.kind === 'refused') return { kind: 'not written', plan, findings: written.findings };
   return { kind: 'made', plan, written };
 };
@@ -88,7 +88,7 @@ const fromDatum = (plan: CutPlan, datum: Point | undefined): Pick<CutPlan, 'step
   datum === undefined ? plan : { passes: plan.passes, steps: movedSteps(plan.steps, { x: -datum.x, y: -datum.y }) };
 
 /** The program as its control would read it, moved to where its zero lies in the drawing: proof, hours and price all start from here. */
-export const readBack = (run: JobRun, written: Written, { datum }: Pick<Wish, 'datum'>): ReadProgram =>
+export const readBack = (run: JobRun, written: Written, { datum }: Pick<CutRequest, 'datum'>): ReadProgram =>
   withStopsTold(placedProgram(readProgram(written.text, run.dialect, written.registers), datum), written.stops);
 
 /** Proofs that are remembered: they weigh much, and only inputs that leave the program as it is ask for one again. */

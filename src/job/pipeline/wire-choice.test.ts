@@ -15,7 +15,7 @@ import { answered, cut, hours } from '../answered.fixture.ts';
 import { answerJson } from '../handout/answer-json.ts';
 import type { JobRun } from '../job-run.ts';
 import { onLargeTable, plateOf } from '../plate.fixture.ts';
-import type { Wish } from '../request/request.ts';
+import type { CutRequest } from '../request/request.ts';
 import { runUpTo } from './pipeline.ts';
 import { chosenProgram, wireDoubt } from './wire-choice.ts';
 import { leastOf } from './wire-least.ts';
@@ -23,10 +23,10 @@ import { leastOf } from './wire-least.ts';
 const runOf = (path: string): JobRun => jobRun(path, {}, '2026-11-25');
 const die = runOf('examples/die-plate/die-plate.job.json');
 
-const wished = (run: JobRun): Wish => {
+const wished = (run: JobRun): CutRequest => {
   const asked = runUpTo(run, 'request');
   if (asked.kind !== 'requested') throw new Error('the job wants something');
-  return asked.wish;
+  return asked.request;
 };
 
 const tableOf = (run: JobRun): WireTable => {
@@ -99,15 +99,15 @@ describe('the bounds of a wire', () => {
   it.each([...EXAMPLES.map((name) => runOf(`examples/${name}.job.json`)), asked({ run: 'unattended first', stack: 2, quantity: 3 })])(
     'lie below what is worked out, the close one nearer',
     (run) => {
-      const wish = wished(run);
-      const shapes = shapesIn(wish.question);
-      const contours = wish.wanted.length;
+      const request = wished(run);
+      const shapes = shapesIn(request.question);
+      const contours = request.wanted.length;
       for (const wire of run.shop.wires) {
         const alone = runUpTo(asked({ wire: wire.id }, run), 'hours');
-        const trial = wireTried(wire, wish.question, shapes);
+        const trial = wireTried(wire, request.question, shapes);
         if (alone.kind !== 'timed' || trial.kind === 'no passes' || trial.fault !== undefined) continue;
-        const quick = leastOf(wireBound(trial, shapes, wish.question), { wire, run, contours });
-        const laid = laidBound(trial, shapes, wish.question);
+        const quick = leastOf(wireBound(trial, shapes, request.question), { wire, run, contours });
+        const laid = laidBound(trial, shapes, request.question);
         const close = laid.kind === 'bound' ? leastOf(laid.bound, { wire, run, contours }) : quick;
         expect(quick.each).toBeLessThanOrEqual(close.each * 1.0001);
         expect(close.each).toBeLessThanOrEqual(alone.estimate.each.value);

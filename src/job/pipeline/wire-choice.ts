@@ -19,7 +19,7 @@ import { phrases, say } from '../../text/say.ts';
 import { find } from '../findings.ts';
 import type { JobRun } from '../job-run.ts';
 import { noMemory } from '../memory.ts';
-import type { Wish } from '../request/request.ts';
+import type { CutRequest } from '../request/request.ts';
 import { estimateOf, type Made, madeOf, programKey, programOf, readBack, refusalsOf } from './stages.ts';
 import { leastOf } from './wire-least.ts';
 import { dropOutOf } from './wire-reason.ts';
@@ -41,32 +41,32 @@ const ALL_WORKED_OUT = 60;
  * Of wires that cost the same the one with fewer passes is taken, then the thicker, then the first of the shop file. With
  * `table` every wire of the shop gets a row, whether in stock or not; with `program` only what the choice needs is made.
  */
-export const chosenProgram = (run: JobRun, wish: Wish, want: 'table' | 'program'): ChosenProgram => {
-  const named = wish.question.wire !== undefined;
+export const chosenProgram = (run: JobRun, request: CutRequest, want: 'table' | 'program'): ChosenProgram => {
+  const named = request.question.wire !== undefined;
   const onDay = ratesOn(run.shop.rates, run.day);
-  if (onDay.kind !== 'rates' || (named && want === 'program')) return { made: programOf(run, wish), findings: [] };
+  if (onDay.kind !== 'rates' || (named && want === 'program')) return { made: programOf(run, request), findings: [] };
   const memory = run.memory ?? noMemory;
-  const freed = withoutOffsets(wish);
+  const freed = withoutOffsets(request);
   if (want === 'program') {
     let made: Made | undefined;
     const settled = memory.recall('settled wire', `${run.day} ${programKey(run, freed)}`, () => {
       const trial = tryWires(run, freed, 'in stock');
-      made = freed === wish ? trial.made : undefined;
+      made = freed === request ? trial.made : undefined;
       return trial.chosen;
     });
     const fresh = made;
-    if (settled === undefined) return { made: programOf(run, wish), findings: [] };
-    const own = withWire(wish, settled);
+    if (settled === undefined) return { made: programOf(run, request), findings: [] };
+    const own = withWire(request, settled);
     return { made: fresh === undefined ? programOf(run, own) : programOf(run, own, () => fresh), findings: [] };
   }
   const trial = memory.recall('wires', trialKey(run), () => tryWires(run, freed, 'all'), TRIALS);
-  const chosen = named ? wish.question.wire : trial.chosen;
+  const chosen = named ? request.question.wire : trial.chosen;
   const own =
     named || trial.made === undefined
-      ? { made: programOf(run, wish) }
-      : freed === wish
+      ? { made: programOf(run, request) }
+      : freed === request
         ? { made: trial.made, program: trial.program }
-        : { made: programOf(run, withWire(wish, trial.chosen as string)) };
+        : { made: programOf(run, withWire(request, trial.chosen as string)) };
   const { made, program } = { program: undefined, ...own };
   const asChosen = made.kind === 'made' && chosen !== undefined ? { chosen } : {};
   const wires = wireTableOf({ rows: trial.rows, ...asChosen, named, currency: onDay.rates.currency });
@@ -82,13 +82,13 @@ const trialKey = ({ job, shop, dialect, day, drawingName }: JobRun): string => {
   return JSON.stringify([rest, shop, dialect, day, drawingName]);
 };
 
-const withWire = (wish: Wish, id: string): Wish => ({ ...wish, question: { ...wish.question, settled: id } });
+const withWire = (request: CutRequest, id: string): CutRequest => ({ ...request, question: { ...request.question, settled: id } });
 
 /** Registers set by hand were meant for the wire that is chosen without them: they choose no other one by fitting it better. */
-const withoutOffsets = (wish: Wish): Wish => {
-  const { offsets, ...question } = wish.question;
-  const passes = passCount(wish.question);
-  return offsets === undefined ? wish : { ...wish, question: { ...question, passes } };
+const withoutOffsets = (request: CutRequest): CutRequest => {
+  const { offsets, ...question } = request.question;
+  const passes = passCount(request.question);
+  return offsets === undefined ? request : { ...request, question: { ...question, passes } };
 };
 
 interface Trial {
@@ -113,7 +113,7 @@ type Judged = { readonly kind: 'fits'; readonly fitting: Fitting } | { readonly 
 interface Asked {
   readonly run: JobRun;
   /** With no wire named. */
-  readonly wish: Wish;
+  readonly request: CutRequest;
   readonly shapes: readonly LikeLoops[];
 }
 
@@ -122,9 +122,9 @@ const stages = phrases('stage-wire', {
   wholeJob: (wire: string) => say`the whole job with ${{ wire: name(wire) }} wire`,
 });
 
-const tryWires = (run: JobRun, wish: Wish, which: 'all' | 'in stock'): Trial => {
-  const { wire: named, ...free } = wish.question;
-  const asked: Asked = { run, wish: { ...wish, question: free }, shapes: shapesIn(free) };
+const tryWires = (run: JobRun, request: CutRequest, which: 'all' | 'in stock'): Trial => {
+  const { wire: named, ...free } = request.question;
+  const asked: Asked = { run, request: { ...request, question: free }, shapes: shapesIn(free) };
   const wires = free.wires.filter((w) => which === 'all' || w.inStock);
   const judged = wires.map((wire, i) => {
     run.progress?.(stages.trying(wire.name), 0.15 + (0.1 * i) / wires.length);
@@ -133,14 +133,14 @@ const tryWires = (run: JobRun, wish: Wish, which: 'all' | 'in stock'): Trial => 
   const all = judged.flatMap((j) => (j.kind === 'fits' ? [j.fitting] : [])).toSorted((a, b) => a.least.each - b.least.each);
   const nearest = Math.min(...all.filter((f) => f.wire.inStock).map((f) => f.short));
   const fitting = all.filter((f) => f.short <= nearest);
-  const everything = which === 'all' && wish.wanted.length + wish.lines.length <= ALL_WORKED_OUT;
+  const everything = which === 'all' && request.wanted.length + request.lines.length <= ALL_WORKED_OUT;
   const rows = [...judged.flatMap((j) => (j.kind === 'row' ? [j.row] : [])), ...all.filter((f) => f.short > nearest).map(shortRow)];
   let best: (Standing & Pick<Trial, 'made' | 'program'>) | undefined;
   fitting.forEach((fits, i) => {
     const { wire } = fits;
     run.progress?.(stages.wholeJob(wire.name), 0.25 + (0.15 * i) / fitting.length);
     const bounded = everything || wire.id === named || best === undefined ? undefined : beyond(fits, best.row.outcome.each, asked);
-    const one = bounded === undefined ? workedOut(wire, run, asked.wish) : { row: bounded };
+    const one = bounded === undefined ? workedOut(wire, run, asked.request) : { row: bounded };
     rows.push(one.row);
     const { row } = one;
     if (row.kind === 'worked out' && wire.inStock && (best === undefined || isBetter({ row, wire }, best))) best = { ...one, row, wire };
@@ -156,16 +156,16 @@ const shortRow = ({ wire, least }: Fitting): WireRow => ({
 });
 
 /** The row of a wire that cannot become the best, by the quick bound or else by the close one. */
-const beyond = ({ wire, least }: Fitting, best: number, { run, wish, shapes }: Asked): WireRow | undefined => {
+const beyond = ({ wire, least }: Fitting, best: number, { run, request, shapes }: Asked): WireRow | undefined => {
   const said = { id: wire.id, name: wire.name, inStock: wire.inStock };
-  const { question } = wish;
+  const { question } = request;
   // Bounds leave the metal out, which the best has in it: a bound above the best is above it all the more.
   if (least.each > best) return { ...said, kind: 'at least', outcome: least };
   const tried = wireTried(wire, question, shapes);
   if (tried.kind === 'no passes') return { ...said, ...dropOutOf(tried.findings, tried.fault) };
   const laid = laidBound(tried, shapes, question);
   if (laid.kind === 'refused') return { ...said, ...dropOutOf(laid.findings) };
-  const closer = { ...least, ...leastOf(laid.bound, { wire, run, contours: wish.wanted.length }) };
+  const closer = { ...least, ...leastOf(laid.bound, { wire, run, contours: request.wanted.length }) };
   return closer.each > best ? { ...said, kind: 'at least', outcome: closer } : undefined;
 };
 
@@ -181,8 +181,8 @@ const isBetter = (one: Standing, other: Standing): boolean => {
   return a.passes === b.passes ? one.wire.diameter > other.wire.diameter : a.passes < b.passes;
 };
 
-const judgedWire = (wire: Wire, { run, wish, shapes }: Asked): Judged => {
-  const { question } = wish;
+const judgedWire = (wire: Wire, { run, request, shapes }: Asked): Judged => {
+  const { question } = request;
   const tried = wireTried(wire, question, shapes);
   if (tried.kind === 'no passes' || tried.fault !== undefined) {
     const row: WireRow = { id: wire.id, name: wire.name, inStock: wire.inStock, ...dropOutOf(tried.findings, tried.fault) };
@@ -195,7 +195,7 @@ const judgedWire = (wire: Wire, { run, wish, shapes }: Asked): Judged => {
     form: last.formError,
     rough: tried.rows[0].feed.value,
   };
-  const least = leastOf(wireBound(tried, shapes, question), { wire, run, contours: wish.wanted.length });
+  const least = leastOf(wireBound(tried, shapes, question), { wire, run, contours: request.wanted.length });
   return { kind: 'fits', fitting: { wire, least: { passes: tried.rows.length, ...least, ...surface }, short: tried.short ?? 1 } };
 };
 
@@ -203,12 +203,12 @@ const judgedWire = (wire: Wire, { run, wish, shapes }: Asked): Judged => {
 const workedOut = (
   wire: Wire,
   run: JobRun,
-  wish: Wish,
+  request: CutRequest,
 ): { readonly row: WireRow; readonly made: Made; readonly program?: ReadProgram | undefined } => {
-  const made = madeOf(run, withWire(wish, wire.id));
+  const made = madeOf(run, withWire(request, wire.id));
   const said = { id: wire.id, name: wire.name, inStock: wire.inStock };
   if (made.kind !== 'made') return { made, row: { ...said, ...dropOutOf(refusalsOf(made)) } };
-  const program = readBack(run, made.written, wish);
+  const program = readBack(run, made.written, request);
   const estimated = estimateOf(run, made.plan, program);
   if (estimated.kind === 'refused') return { made, row: { ...said, ...dropOutOf([estimated.finding]) } };
   const { plan } = made;

@@ -9,13 +9,13 @@ import { contoursIn } from '../../text/within.ts';
 import { find } from '../findings.ts';
 import type { Job } from '../job.ts';
 
-export interface OpenWish {
+export interface OpenLineRequest {
   readonly lines: readonly WantedLine[];
   readonly findings: readonly Finding[];
 }
 
 /** Hidden lines are cut when the job names them; a name that no line has is said. */
-export const openWish = (drawing: Drawing, { open }: Pick<Job, 'open'>): OpenWish => {
+export const openRequest = (drawing: Drawing, { open }: Pick<Job, 'open'>): OpenLineRequest => {
   const known = new Map(drawing.openChains.map((c) => [c.id, c]));
   const asked = Object.entries(open);
   const lines = asked.flatMap(([id, kept]): WantedLine[] => {

@@ -1,9 +1,9 @@
 /** What of a job was set by hand in place of what the planner would choose: by loop or line, and for the job as a whole. */
-import type { SetByHand } from '../../result/facts.ts';
+import type { OverridesMade } from '../../result/facts.ts';
 import type { Job } from '../job.ts';
 
 /** None where everything is left to the planner. */
-export const setByHand = (job: Job): SetByHand | undefined => {
+export const overridesOf = (job: Job): OverridesMade | undefined => {
   const contours: Record<string, string[]> = {};
   const add = (ids: readonly string[], what: string): void => {
     for (const id of ids) contours[id] = [...(Object.hasOwn(contours, id) ? (contours[id] ?? []) : []), what];

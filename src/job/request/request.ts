@@ -6,7 +6,7 @@ import type { Point } from '../../geometry/segment.ts';
 import type { Material } from '../../physics/material/material.ts';
 import { sortLoops } from '../../plan/kept-side.ts';
 import type { WantedLine } from '../../plan/open-line.ts';
-import type { ByHand, PlanQuestion, WantedLoop } from '../../plan/question.ts';
+import type { Override, PlanQuestion, WantedLoop } from '../../plan/question.ts';
 import type { Wanted } from '../../proof/proof.ts';
 import type { Finding } from '../../text/finding.ts';
 import { fixed, place } from '../../text/part.ts';
@@ -14,12 +14,12 @@ import { say } from '../../text/say.ts';
 import { find } from '../findings.ts';
 import { cutHeight, type Job } from '../job.ts';
 import type { JobRun } from '../job-run.ts';
-import { openWish } from './open-line-request.ts';
+import { openRequest } from './open-line-request.ts';
 import { easeLoops } from './rounded-corners.ts';
 import { type Scaled, scaledFor, scaledQuestion, scaleFindings } from './scale.ts';
 import { isOpening } from './shape-drawing.ts';
 
-export interface Wish {
+export interface CutRequest {
   /** Loops that are cut, as the proof wants them. */
   readonly wanted: readonly Wanted[];
   /** Open lines that are cut. */
@@ -34,12 +34,14 @@ export interface Wish {
   readonly findings: readonly Finding[];
 }
 
-export type Wished = { readonly kind: 'wish'; readonly wish: Wish } | { readonly kind: 'nothing'; readonly findings: readonly Finding[] };
+export type CutRequested =
+  | { readonly kind: 'request'; readonly request: CutRequest }
+  | { readonly kind: 'nothing'; readonly findings: readonly Finding[] };
 
-export const wishOf = (drawing: Drawing, run: JobRun, material: Material): Wished => {
+export const requestOf = (drawing: Drawing, run: JobRun, material: Material): CutRequested => {
   const { job } = run;
   const loops = drawing.loops.filter((l) => !l.hidden && (job.layers === undefined || job.layers.includes(l.layer))).map(asWanted);
-  const open = openWish(drawing, job);
+  const open = openRequest(drawing, job);
   if (loops.length + open.lines.length === 0)
     return {
       kind: 'nothing',
@@ -62,8 +64,8 @@ export const wishOf = (drawing: Drawing, run: JobRun, material: Material): Wishe
   const drawn = [...sorted.cut.map(({ loop }) => loop.contour), ...open.lines.map((l) => l.path)];
   const lastDigit = question.resolution.unit * 10 ** -question.resolution.decimals;
   return {
-    kind: 'wish',
-    wish: {
+    kind: 'request',
+    request: {
       wanted: sorted.cut.map(({ loop, kept }) => ({
         loop: loop.id,
         contour: contours.get(loop.id) as Contour,
@@ -157,8 +159,8 @@ const datumNote = (datum: Point | undefined): readonly Finding[] =>
 const byHandOf = (
   { overrides, order, passes, offsets }: Job,
   scale: number,
-): Pick<PlanQuestion, 'byHand' | 'order' | 'passes' | 'offsets'> => {
-  const set = Object.entries(overrides).map(([id, { entry, hole, tab }]): readonly [string, ByHand] => [
+): Pick<PlanQuestion, 'overrides' | 'order' | 'passes' | 'offsets'> => {
+  const set = Object.entries(overrides).map(([id, { entry, hole, tab }]): readonly [string, Override] => [
     id,
     {
       entry: entry && scaled(entry, scale),
@@ -167,7 +169,7 @@ const byHandOf = (
     },
   ]);
   return {
-    byHand: set.length === 0 ? undefined : Object.fromEntries(set),
+    overrides: set.length === 0 ? undefined : Object.fromEntries(set),
     order: order.length === 0 ? undefined : order,
     passes,
     offsets: offsets === undefined || offsets.length === 0 ? undefined : offsets,

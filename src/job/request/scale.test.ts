@@ -17,7 +17,7 @@ import type { Answered } from '../pipeline/answer.ts';
 import { runUpTo } from '../pipeline/pipeline.ts';
 import { proveAgain } from '../pipeline/prove-again.ts';
 import { drawingOf } from '../pipeline/stages.ts';
-import { wishOf } from './request.ts';
+import { requestOf } from './request.ts';
 
 const die = jobRun('examples/die-plate/die-plate.job.json', {}, '2026-11-25');
 const at = (cutting: number, scale: boolean): JobRun => ({
@@ -26,9 +26,9 @@ const at = (cutting: number, scale: boolean): JobRun => ({
 });
 const material = (id: string): Material => there(materials.find((m) => m.id === id));
 const wished = (run: JobRun, of: Material) => {
-  const found = wishOf(drawingOf(run), run, of);
-  if (found.kind !== 'wish') throw new Error('the die plate has contours');
-  return found.wish;
+  const found = requestOf(drawingOf(run), run, of);
+  if (found.kind !== 'request') throw new Error('the die plate has contours');
+  return found.request;
 };
 const codesOf = ({ facts }: Answered): readonly string[] => facts.findings.map((f) => f.code);
 const thermal = ({ facts }: Answered): number =>
@@ -43,10 +43,10 @@ describe('a program scaled for temperature', () => {
   it('is planned for contours that, cooled to 20 °C, are those of the drawing to a millionth of a micrometre', () => {
     fc.assert(
       fc.property(fc.double({ min: 0, max: 60, noNaN: true }), fc.constantFrom(...materials), (temperature, of) => {
-        const wish = wished(at(temperature, true), of);
+        const request = wished(at(temperature, true), of);
         const cooled = 1 / (1 + of.expansion.value * 1e-6 * (temperature - 20));
-        for (const { loop, contour: drawn } of wish.wanted) {
-          const asked = there(wish.question.loops.find((l) => l.id === loop)).contour;
+        for (const { loop, contour: drawn } of request.wanted) {
+          const asked = there(request.question.loops.find((l) => l.id === loop)).contour;
           transformChain(scaling(cooled), asked).segments.forEach((s, i) => {
             const wanted = there(drawn.segments[i]);
             const off = Math.hypot(s.from.x - wanted.from.x, s.from.y - wanted.from.y);

@@ -44,13 +44,13 @@ export const scaledQuestion = (question: PlanQuestion, scaled: Scaled | undefine
     open: question.open?.map((l) => ({ ...l, path: transformChain(grown, l.path) })),
     holes: question.holes.map((h) => ({ ...h, at: transformPoint(grown, h.at) })),
     marks: question.marks.map((at) => transformPoint(grown, at)),
-    byHand: question.byHand && grownHands(question.byHand, grown),
+    overrides: question.overrides && grownOverrides(question.overrides, grown),
   };
 };
 
-const grownHands = (byHand: NonNullable<PlanQuestion['byHand']>, grown: Similarity): NonNullable<PlanQuestion['byHand']> =>
+const grownOverrides = (overrides: NonNullable<PlanQuestion['overrides']>, grown: Similarity): NonNullable<PlanQuestion['overrides']> =>
   Object.fromEntries(
-    Object.entries(byHand).map(([id, { entry, hole, ...tab }]) => [
+    Object.entries(overrides).map(([id, { entry, hole, ...tab }]) => [
       id,
       {
         entry: entry && transformPoint(grown, entry),

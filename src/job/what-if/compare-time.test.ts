@@ -46,18 +46,18 @@ describe('a comparison of starts and orders', () => {
 });
 
 describe('what-ifs about the way of the wire', () => {
-  it('burn small slugs away and leave burnt ones whole, each the other way round of what is planned', () => {
+  it('cut small slugs away and leave whole what has no core, each the other way round of what is planned', () => {
     const night = { ...jobRun('examples/die-plate/die-plate.job.json', {}, '2026-11-25'), memory: memoryOf() };
     const now = runUpTo(night, 'program');
     if (now.kind !== 'programmed') throw new Error(now.kind);
     const contours = now.plan.contours.map((c, i) => (i === 0 ? { ...c, piece: { ...c.piece, area: 20 } } : c));
-    const [burn] = pathChanges(night.job, { ...now.plan, contours });
+    const [noCore] = pathChanges(night.job, { ...now.plan, contours });
     const loop = there(contours[0]).loop;
-    expect(burn?.job.core).toEqual({ [loop]: 'burn' });
-    const burnt = runUpTo({ ...night, job: { ...night.job, ...burn?.job } }, 'program');
-    if (burnt.kind !== 'programmed') throw new Error(burnt.kind);
-    expect(burnt.plan.contours.find((c) => c.loop === loop)?.core).toBeDefined();
-    expect(pathChanges(night.job, burnt.plan)[0]?.job.core).toEqual({ [loop]: 'slug' });
+    expect(noCore?.job.core).toEqual({ [loop]: 'no-core' });
+    const without = runUpTo({ ...night, job: { ...night.job, ...noCore?.job } }, 'program');
+    if (without.kind !== 'programmed') throw new Error(without.kind);
+    expect(without.plan.contours.find((c) => c.loop === loop)?.core).toBeDefined();
+    expect(pathChanges(night.job, without.plan)[0]?.job.core).toEqual({ [loop]: 'slug' });
   });
 });
 

@@ -1,4 +1,4 @@
-/** What-ifs about the way of the wire, for a job that is planned: slugs burnt away or left whole, outside corners without their loops. */
+/** What-ifs about the wire path, for a job that is planned: slugs cut away or left whole, outside corners without their loops. */
 import type { ContourPlan, CutPlan } from '../../plan/plan.ts';
 import { contour, count, list, type Part } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
@@ -6,7 +6,7 @@ import type { Text } from '../../text/text.ts';
 import type { Job } from '../job.ts';
 import type { WhatIf } from './what-if.ts';
 
-/** Slugs larger than this, mm², are not burnt out: it takes many times the way round them. Our own rule. */
+/** Slugs larger than this, mm², are not cut without a core: it takes many times the way round them. Our own rule. */
 const SMALL = 100;
 /** Openings that are named one by one. */
 const NAMED = 3;
@@ -15,9 +15,9 @@ export const pathChanges = (job: Job, plan: CutPlan): readonly WhatIf[] => [...c
 
 const cores = (job: Job, { contours }: CutPlan): readonly WhatIf[] => {
   const openings = contours.filter((c) => c.kept === 'die');
-  const burnt = openings.filter((c) => c.core !== undefined);
+  const noCore = openings.filter((c) => c.core !== undefined);
   const small = openings.filter((c) => c.core === undefined && c.hole.origin !== 'block edge' && c.piece.area < SMALL);
-  return [...changed(job, burnt, 'slug', words.slug), ...changed(job, small, 'burn', words.burn)];
+  return [...changed(job, noCore, 'slug', words.slug), ...changed(job, small, 'no-core', words.noCore)];
 };
 
 const changed = (
@@ -44,7 +44,7 @@ const namesOf = (which: readonly ContourPlan[]): Part => {
 
 const words = phrases('what-if-path', {
   slug: (loops: Part) => say`Slugs of ${{ loops }} cut whole and taken out, instead of a no-core cut`,
-  burn: (loops: Part) => say`No-core cut of ${{ loops }}, with no slug to take out`,
+  noCore: (loops: Part) => say`No-core cut of ${{ loops }}, with no slug to take out`,
   more: (more: number) => say`${{ more: count(more) }} more`,
   control: say`Sharp outside corners as the control rounds them, instead of a loop at each`,
 });

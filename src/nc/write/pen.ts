@@ -44,7 +44,7 @@ type Compensating =
   | { readonly kind: 'ends' };
 
 /** What the pen holds. */
-interface Hand {
+interface PenState {
   readonly dialect: Dialect;
   readonly grid: Grid;
   readonly page: Sheet;
@@ -56,80 +56,80 @@ interface Hand {
 }
 
 export const pen = (dialect: Dialect, grid: Grid, page: Sheet): ProgramPen => {
-  const hand: Hand = { dialect, grid, page, at: zero, meant: zero, compensating: { kind: 'off' } };
+  const state: PenState = { dialect, grid, page, at: zero, meant: zero, compensating: { kind: 'off' } };
   return {
-    travel: (to) => travel(to, hand),
-    cut: (segment) => cut(segment, hand),
+    travel: (to) => travel(to, state),
+    cut: (segment) => cut(segment, state),
     compensate: (side, register) => {
-      if (hand.compensating.kind !== 'off') return refused('compensation-needs-a-straight-move', 'twice', hand.meant);
-      hand.compensating = { kind: 'begins', words: `${side === 'left' ? 'G41' : 'G42'} D${register}` };
+      if (state.compensating.kind !== 'off') return refused('compensation-needs-a-straight-move', 'twice', state.meant);
+      state.compensating = { kind: 'begins', words: `${side === 'left' ? 'G41' : 'G42'} D${register}` };
       return done;
     },
     cancel: () => {
-      hand.compensating = hand.compensating.kind === 'on' ? { kind: 'ends' } : { kind: 'off' };
+      state.compensating = state.compensating.kind === 'on' ? { kind: 'ends' } : { kind: 'off' };
     },
     settle: () => {
-      if (hand.compensating.kind !== 'ends') return;
+      if (state.compensating.kind !== 'ends') return;
       page.block('G40');
-      hand.compensating = { kind: 'off' };
+      state.compensating = { kind: 'off' };
     },
-    isCompensated: () => hand.compensating.kind === 'begins' || hand.compensating.kind === 'on',
+    isCompensated: () => state.compensating.kind === 'begins' || state.compensating.kind === 'on',
   };
 };
 
-const travel = (to: Point, hand: Hand): Written => {
-  const { grid } = hand;
+const travel = (to: Point, state: PenState): Written => {
+  const { grid } = state;
   if (!isWritable(to.x, grid) || !isWritable(to.y, grid)) return refused('coordinate-unusable', 'travel', to);
   const spot = spotOf(to, grid);
-  hand.meant = to;
-  if (spot.x === hand.at.x && spot.y === hand.at.y) return done;
-  hand.page.block(`G00 ${place(spot, hand)}`);
-  hand.at = spot;
+  state.meant = to;
+  if (spot.x === state.at.x && spot.y === state.at.y) return done;
+  state.page.block(`G00 ${place(spot, state)}`);
+  state.at = spot;
   return done;
 };
 
-const cut = (segment: Segment, hand: Hand): Written => {
-  const { grid, dialect, compensating } = hand;
+const cut = (segment: Segment, state: PenState): Written => {
+  const { grid, dialect, compensating } = state;
   if (!usable(segment, grid)) return refused('coordinate-unusable', 'cut', segment.from);
-  const gap = Math.hypot(segment.from.x - hand.meant.x, segment.from.y - hand.meant.y) * grid.perMillimetre;
-  if (gap > JOINED) return notJoined(hand.meant, segment.from);
-  hand.meant = segment.to;
+  const gap = Math.hypot(segment.from.x - state.meant.x, segment.from.y - state.meant.y) * grid.perMillimetre;
+  if (gap > JOINED) return notJoined(state.meant, segment.from);
+  state.meant = segment.to;
   if (compensating.kind === 'begins' || compensating.kind === 'ends') {
-    hand.compensating = compensating.kind === 'begins' ? { kind: 'on' } : { kind: 'off' };
-    return switching(segment, compensating.kind === 'begins' ? compensating.words : 'G40', hand);
+    state.compensating = compensating.kind === 'begins' ? { kind: 'on' } : { kind: 'off' };
+    return switching(segment, compensating.kind === 'begins' ? compensating.words : 'G40', state);
   }
-  if (compensating.kind === 'on' && isShort(segment, hand)) return done;
-  for (const move of gridMoves(hand.at, segment, grid, dialect.arcs)) write(move, '', hand);
+  if (compensating.kind === 'on' && isShort(segment, state)) return done;
+  for (const move of gridMoves(state.at, segment, grid, dialect.arcs)) write(move, '', state);
   return done;
 };
 
-const switching = (segment: Segment, words: string, hand: Hand): Written => {
-  const only = gridMoves(hand.at, segment, hand.grid, hand.dialect.arcs)[0];
+const switching = (segment: Segment, words: string, state: PenState): Written => {
+  const only = gridMoves(state.at, segment, state.grid, state.dialect.arcs)[0];
   if (only?.kind !== 'line') return refused('compensation-needs-a-straight-move', 'arc or nothing', segment.from);
-  write(only, `${words} `, hand);
+  write(only, `${words} `, state);
   return done;
 };
 
-const isShort = (segment: Segment, { at, grid }: Hand): boolean => {
+const isShort = (segment: Segment, { at, grid }: PenState): boolean => {
   const to = spotOf(segment.to, grid);
   const reach = Math.hypot(to.x - at.x, to.y - at.y);
   return reach < SHORTEST_UNDER_COMPENSATION && lengthOf(segment) * grid.perMillimetre < 2 * SHORTEST_UNDER_COMPENSATION;
 };
 
-const write = (move: GridMove, before: string, hand: Hand): void => {
-  hand.page.block(before + spell(move, hand));
-  hand.at = move.to;
+const write = (move: GridMove, before: string, state: PenState): void => {
+  state.page.block(before + spell(move, state));
+  state.at = move.to;
 };
 
-const spell = (move: GridMove, hand: Hand): string => {
-  const { grid, at } = hand;
-  if (move.kind === 'line') return `G01 ${place(move.to, hand)}`;
+const spell = (move: GridMove, state: PenState): string => {
+  const { grid, at } = state;
+  if (move.kind === 'line') return `G01 ${place(move.to, state)}`;
   const word = move.counterClockwise ? 'G03' : 'G02';
-  if (hand.dialect.arcs === 'radius') return `${word} ${place(move.to, hand)} R${printed(move.radius, grid)}`;
-  return `${word} ${place(move.to, hand)} I${printed(move.centre.x - at.x, grid)} J${printed(move.centre.y - at.y, grid)}`;
+  if (state.dialect.arcs === 'radius') return `${word} ${place(move.to, state)} R${printed(move.radius, grid)}`;
+  return `${word} ${place(move.to, state)} I${printed(move.centre.x - at.x, grid)} J${printed(move.centre.y - at.y, grid)}`;
 };
 
-const place = (to: GridPlace, { dialect, at, grid }: Hand): string => {
+const place = (to: GridPlace, { dialect, at, grid }: PenState): string => {
   const origin = dialect.coordinates === 'incremental' ? at : zero;
   return `X${printed(to.x - origin.x, grid)} Y${printed(to.y - origin.y, grid)}`;
 };

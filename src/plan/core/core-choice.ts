@@ -1,4 +1,4 @@
-/** Whether an opening gives a slug or is burnt out without a core: as the user says, else by whether a slug could be caught, and by cost. */
+/** Whether an opening gives a slug or is cut without a core: as the user says, else by whether a slug could be caught, and by cost. */
 
 import { extentsOf } from '../../geometry/width.ts';
 import type { LadderRow } from '../../physics/cut/pass-rows.ts';
@@ -10,7 +10,7 @@ import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
 import type { Sorted } from '../kept-side.ts';
 import { saidMass } from '../loose-piece-mass.ts';
-import type { CoreBurnt } from '../plan.ts';
+import type { NoCoreCut } from '../plan.ts';
 import type { PlanQuestion, ShopAsked, WayAsked } from '../question.ts';
 import { thousandths } from '../said.ts';
 import { type LikeLoops, type Surroundings, shapeName } from '../same-shape.ts';
@@ -29,11 +29,11 @@ export interface CoreAsked {
 }
 
 export type CoreDecision =
-  | { readonly kind: 'slug'; readonly refused?: NotBurnt }
-  | { readonly kind: 'burn'; readonly because: 'asked' | 'too small' | 'cheaper' };
+  | { readonly kind: 'slug'; readonly refused?: CoreNeeded }
+  | { readonly kind: 'no-core'; readonly because: 'asked' | 'too small' | 'cheaper' };
 
 /** What stands against burning. */
-export type NotBurnt = keyof typeof against;
+export type CoreNeeded = keyof typeof against;
 
 /** A slug shorter than this, mm, cannot be caught; common practice, no source. */
 const SHORT = 5;
@@ -41,7 +41,7 @@ const SHORT = 5;
 /** A slug lighter than this, kg, and shorter than the length, mm, is washed anywhere. Our own rule. */
 const LIGHT = { mass: 5e-4, length: 10 };
 
-/** A slug that can be caught is burnt only where that costs less than this share of its stops: the estimate is no better. */
+/** A slug that can be caught is cut away only where that costs less than this share of its stops: the estimate is no better. */
 const CLEARLY = 0.8;
 
 /** Before anything is laid out; a lower bound of the burning stands for its cost. */
@@ -49,15 +49,15 @@ export const coreDecision = (asked: CoreAsked): CoreDecision => {
   const { core } = asked.shape.first;
   if (core === 'slug') return { kind: 'slug' };
   const refused = whyNot(asked);
-  if (refused !== undefined) return core === 'burn' ? { kind: 'slug', refused } : { kind: 'slug' };
-  if (core === 'burn') return { kind: 'burn', because: 'asked' };
+  if (refused !== undefined) return core === 'no-core' ? { kind: 'slug', refused } : { kind: 'slug' };
+  if (core === 'no-core') return { kind: 'no-core', because: 'asked' };
   const length = slugLength(asked);
-  if (length < SHORT || (asked.piece.mass < LIGHT.mass && length < LIGHT.length)) return { kind: 'burn', because: 'too small' };
-  return isCheaper(asked, asked.piece.area / (0.8 * asked.kerf)) ? { kind: 'burn', because: 'cheaper' } : { kind: 'slug' };
+  if (length < SHORT || (asked.piece.mass < LIGHT.mass && length < LIGHT.length)) return { kind: 'no-core', because: 'too small' };
+  return isCheaper(asked, asked.piece.area / (0.8 * asked.kerf)) ? { kind: 'no-core', because: 'cheaper' } : { kind: 'slug' };
 };
 
 /** What stands against burning, whoever asks for it, before a way is looked for. */
-const whyNot = ({ shape: { first }, question }: CoreAsked): NotBurnt | undefined => {
+const whyNot = ({ shape: { first }, question }: CoreAsked): CoreNeeded | undefined => {
   if (first.loop.kept === 'punch') return 'part';
   if (first.inside.length > 0) return 'inside';
   const { start = {} } = question;
@@ -97,20 +97,20 @@ const slugNeeds = ({ run, machine, person = PERSON }: ShopAsked & WayAsked) => (
 });
 
 /** Why, in a few words that can follow 'because'. */
-export const coreReason = (asked: CoreAsked, because: Extract<CoreDecision, { kind: 'burn' }>['because']): Text => {
+export const coreReason = (asked: CoreAsked, because: Extract<CoreDecision, { kind: 'no-core' }>['because']): Text => {
   if (because === 'asked') return words.asked;
   return because === 'cheaper' ? words.cheaper : words.small(slugLength(asked), asked.piece.mass);
 };
 
-export const burntFinding = (asked: CoreAsked, burnt: CoreBurnt): Finding => {
+export const noCoreFinding = (asked: CoreAsked, noCore: NoCoreCut): Finding => {
   const { stops, stopMinutes } = slugNeeds(asked.question);
   const { loop } = asked.shape.first.loop;
   const { x, y } = loop.contour.segments[0].from;
-  const more = minutesOf(asked, burnt.length);
+  const more = minutesOf(asked, noCore.length);
   const field = `core.${loop.id}`;
   return find(
-    'core-burnt',
-    say`${{ shape: shapeName(asked.shape) }} is cut without a core because ${{ reason: burnt.reason }}: ${{ how: ringsSaid(burnt) }}. ${{ more: quantity(more, 'min', fixed(more < 10 ? 1 : 0)) }} more unattended cutting, against ${{ stops: count(stops, 'stop') }} of ${{ stop: quantity(stopMinutes, 'min') }} attended for a slug.`,
+    'no-core-cut',
+    say`${{ shape: shapeName(asked.shape) }} is cut without a core because ${{ reason: noCore.reason }}: ${{ how: ringsSaid(noCore) }}. ${{ more: quantity(more, 'min', fixed(more < 10 ? 1 : 0)) }} more unattended cutting, against ${{ stops: count(stops, 'stop') }} of ${{ stop: quantity(stopMinutes, 'min') }} attended for a slug.`,
     {
       place: { kind: 'spot', x, y, reach: 2, loop: loop.id },
       remedy:
@@ -121,13 +121,13 @@ export const burntFinding = (asked: CoreAsked, burnt: CoreBurnt): Finding => {
   );
 };
 
-const ringsSaid = ({ rings, bites, kerf }: CoreBurnt): Text => {
+const ringsSaid = ({ rings, bites, kerf }: NoCoreCut): Text => {
   const most = Math.max(...bites.filter((b) => b < kerf), 0);
   if (rings === 0) return words.roughAlone(kerf);
   return rings === 1 ? words.oneRing(kerf, most) : words.rings(rings, kerf, most);
 };
 
-const words = phrases('core-burnt', {
+const words = phrases('no-core-cut', {
   asked: say`you specified it`,
   cheaper: say`that costs less than the stops for a slug`,
   small: (slug: number, mass: number) =>
@@ -140,12 +140,10 @@ const words = phrases('core-burnt', {
 });
 
 /** Said only where the user asked for it, or where a slug too small to be caught is left because of it. */
-export const notBurntFinding = ({ shape }: CoreAsked, why: NotBurnt): Finding =>
-  find(
-    'core-not-burnt',
-    say`${{ shape: shapeName(shape) }} cannot be cut without a core: ${{ why: against[why] }}. It comes out as a slug.`,
-    { place: { kind: 'field', path: `core.${shape.first.loop.loop.id}` } },
-  );
+export const coreNeededFinding = ({ shape }: CoreAsked, why: CoreNeeded): Finding =>
+  find('core-needed', say`${{ shape: shapeName(shape) }} cannot be cut without a core: ${{ why: against[why] }}. It comes out as a slug.`, {
+    place: { kind: 'field', path: `core.${shape.first.loop.loop.id}` },
+  });
 
 /** Choices for loops that are not cut. */
 export const coresOfUnknown = ({ core = {} }: PlanQuestion, { cut }: Sorted): readonly Finding[] => {

@@ -7,13 +7,13 @@ import { offsetContour } from '../../geometry/offset/offset.ts';
 import { firstItem } from '../../sequence/sequence.ts';
 import type { Layout } from '../path/contour-layout.ts';
 import { facing } from '../path/leads.ts';
-import type { CoreBurnt, StartHole } from '../plan.ts';
+import type { NoCoreCut, StartHole } from '../plan.ts';
 import { drilledRoom } from '../start/holes.ts';
-import { type CoreAsked, type CoreDecision, coreReason, isCheaper, type NotBurnt } from './core-choice.ts';
+import { type CoreAsked, type CoreDecision, type CoreNeeded, coreReason, isCheaper } from './core-choice.ts';
 import { type CorePath, corePath } from './core-path.ts';
 import { type Ring, ringsWithin } from './core-rings.ts';
 
-export type RingsOf = { readonly kind: 'rings'; readonly rings: Ring } | { readonly kind: 'none'; readonly why: NotBurnt };
+export type RingsOf = { readonly kind: 'rings'; readonly rings: Ring } | { readonly kind: 'none'; readonly why: CoreNeeded };
 
 /** @param opened what the rough cut is programmed on. @param offset of the rough cut. */
 export const ringsOf = (opened: Contour, offset: number, kerf: number): RingsOf => {
@@ -46,12 +46,12 @@ export const corePathFrom = (asked: {
 };
 
 /** What is told of it; none where it turns out dearer than the slug it was to save. */
-export const burntOf = (
+export const noCoreOf = (
   asked: CoreAsked,
   rings: Ring,
   { segments }: CorePath,
-  because: Extract<CoreDecision, { kind: 'burn' }>['because'],
-): CoreBurnt | undefined => {
+  because: Extract<CoreDecision, { kind: 'no-core' }>['because'],
+): NoCoreCut | undefined => {
   const length = segments.reduce((sum, s) => sum + lengthOf(s), 0);
   if (because === 'cheaper' && !isCheaper(asked, length)) return undefined;
   const bites = bitesOf(rings);

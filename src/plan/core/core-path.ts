@@ -1,5 +1,5 @@
 /**
- * The way of the wire over the rings of an opening that is burnt out: from the start hole outward, in such an order that metal
+ * The way of the wire over the rings of an opening that is cut without a core: from the start hole outward, in such an order that metal
  * not yet taken always hangs on the block.
  *
  * A ring is run only in one direction, and at the first place beside a ring inside that is still to be cleared the wire goes

@@ -1,5 +1,5 @@
 /**
- * The nested paths that burn an opening out without a core: rings parallel to the rough cut, from it inward until nothing is
+ * The nested paths that cut an opening without a core: rings parallel to the rough cut, from it inward until nothing is
  * left that the wire has not taken.
  *
  * Every place inside a ring is as far from it as the levels are apart, so steps of half the kerf leave nothing standing anywhere. Wider
@@ -34,7 +34,7 @@ const SPARE = 0.03;
 /** Metal thinner than twice this share of the kerf between two sides of a ring is nothing: the sparks of either side take it. */
 const NOTHING = 0.01;
 
-/** Openings that take more rings than this are not burnt out by anybody. */
+/** Openings that take more rings than this are not cut without a core by anybody. */
 const MOST = 2000;
 
 /** @param outermost where the wire's centre runs in the rough cut. @param kerf its width, mm. */

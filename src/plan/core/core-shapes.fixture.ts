@@ -1,4 +1,4 @@
-/** Random openings to be burnt out: round, square, long, crossed, crooked and star-shaped, with necks and sharp corners. */
+/** Random openings to be cut without a core: round, square, long, crossed, crooked and star-shaped, with necks and sharp corners. */
 import fc from 'fast-check';
 import type { Contour } from '../../geometry/contour.ts';
 import { disc, loop, polygon, questionFor, rectangle, slot, star } from '../plan.fixture.ts';
@@ -58,7 +58,7 @@ export const burning: fc.Arbitrary<PlanQuestion> = fc
       outline: 'block',
       height: 10,
       insideCorner: 0.3,
-      core: { A: 'burn' },
+      core: { A: 'no-core' },
       ...asked,
     }),
   );

@@ -1,4 +1,4 @@
-/** The steps of an opening that is burnt out without a core: no slug, no tab, and nobody is needed. */
+/** The steps of an opening that is cut without a core: no slug, no tab, and nobody is needed. */
 
 import { from } from '../../geometry/frame.ts';
 import type { Layout, Visit } from '../path/contour-layout.ts';
@@ -9,7 +9,7 @@ import { skimRounds } from '../path/turning.ts';
 import type { CorePath } from './core-path.ts';
 
 /** To the end, from one threading. */
-export const burntAttended = (layout: Layout, core: CorePath): readonly Visit[] => {
+export const noCoreAttended = (layout: Layout, core: CorePath): readonly Visit[] => {
   const standing = afterOverlap(layout);
   const steps: DesignStep[] = [
     ...roughing(layout, core),
@@ -21,7 +21,7 @@ export const burntAttended = (layout: Layout, core: CorePath): readonly Visit[] 
 };
 
 /** All roughs of the block first: the core and the rough cut by themselves, the skims later. */
-export const burntUnattended = (layout: Layout, core: CorePath): readonly Visit[] => {
+export const noCoreUnattended = (layout: Layout, core: CorePath): readonly Visit[] => {
   const out = straightOut(layout.laps[0], layout.measures.overlap, 1, afterOverlap(layout).at);
   const visits: Visit[] = [{ kind: 'rough', steps: [...roughing(layout, core), ...out, { kind: 'cut wire' }] }];
   return layout.laps.length === 1 ? visits : [...visits, { kind: 'skims', steps: skimming(layout) }];

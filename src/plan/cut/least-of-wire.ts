@@ -27,7 +27,7 @@ export interface WireBound {
 
 /**
  * Every pass goes once round every contour. Its path is parallel to what it leaves: shorter by 2π offsets inside an opening, no
- * shorter round a part. Ways in and out, overlaps, travel and the rings of a burnt core come on top and are left out.
+ * shorter round a part. Ways in and out, overlaps, travel and the rings of a no-core core come on top and are left out.
  */
 export const wireBound = (tried: WireWithPasses, shapes: readonly LikeLoops[], question: PlanQuestion): WireBound => {
   const sum = { sparking: 0, threadings: 0, stops: 0, drilled: 0 };
@@ -40,7 +40,7 @@ export const wireBound = (tried: WireWithPasses, shapes: readonly LikeLoops[], q
       sum.sparking += (count * ROUNDING * Math.max(0, perimeterOf(contour) - shorter)) / row.feed.value;
     }
     sum.threadings += count;
-    if (!opening || !isBurnt(shape, tried, question)) sum.stops += 2 * count;
+    if (!opening || !isWithoutCore(shape, tried, question)) sum.stops += 2 * count;
     // Only parts share holes, and an opening with a hole in it may need no other.
     if (opening && holes.length === 0 && !isFromEdge(question, loop.loop.id)) sum.drilled += count;
   }
@@ -81,9 +81,9 @@ export const laidBound = (tried: WireWithPasses, shapes: readonly LikeLoops[], q
 /** A program rounds its places, and a hair of contour may be passed over at a corner. */
 const ROUNDING = 0.999;
 
-const isBurnt = (shape: LikeLoops, { rows, wire }: WireWithPasses, question: PlanQuestion): boolean => {
+const isWithoutCore = (shape: LikeLoops, { rows, wire }: WireWithPasses, question: PlanQuestion): boolean => {
   const [reach, kerf] = [reachOf({ rows, wire }), kerfOf({ rows, wire })];
   const area = pieceArea(shape.first, reach);
   const mass = pieceMass.compute({ area, height: question.height, density: question.material.density.value });
-  return coreDecision({ shape, piece: { area, mass }, reach, kerf, rough: rows[0], wire, question }).kind === 'burn';
+  return coreDecision({ shape, piece: { area, mass }, reach, kerf, rough: rows[0], wire, question }).kind === 'no-core';
 };

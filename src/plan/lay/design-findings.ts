@@ -13,7 +13,7 @@ import { spot as spotOf } from '../said.ts';
 import { type LikeLoops, shapeName } from '../same-shape.ts';
 import { type Candidate, type Candidates, cornerNeed } from '../start/entry.ts';
 import type { Measures } from '../start/lead-lengths.ts';
-import type { Hand } from '../start/override.ts';
+import type { PlacedOverride } from '../start/override.ts';
 
 export interface Laid {
   readonly tab: number;
@@ -22,9 +22,9 @@ export interface Laid {
   readonly weak?: boolean;
   readonly measures: Measures;
   /** Without a core: nothing comes loose. */
-  readonly burnt?: boolean | undefined;
+  readonly noCore?: boolean | undefined;
   /** What of it the user set: that is not for want of a better place. */
-  readonly hand?: Hand | undefined;
+  readonly override?: PlacedOverride | undefined;
 }
 
 /** A slug that could fall between table and nozzle, mm across. */
@@ -35,7 +35,7 @@ export const entryFindings = (shape: LikeLoops, candidate: Candidate, laid: Laid
   const name = shapeName(shape);
   const place = { kind: 'spot', x: spot.at.x, y: spot.at.y, reach: 2, loop: shape.first.loop.loop.id } as const;
   const findings: Finding[] = [];
-  if (laid.hand?.hole === undefined && hole.origin === 'placed' && hole.diameter < question.startHole - 1e-9)
+  if (laid.override?.hole === undefined && hole.origin === 'placed' && hole.diameter < question.startHole - 1e-9)
     findings.push(
       find(
         'hole-made-smaller',
@@ -62,15 +62,15 @@ export const entryFindings = (shape: LikeLoops, candidate: Candidate, laid: Laid
     findings.push(
       find(
         'entry-on-arc',
-        say`${{ shape: name }} starts on a curve (${{ why: entryByHand(laid) ? words.asSet : words.noStraight }}); the entry mark is harder to stone off.`,
+        say`${{ shape: name }} starts on a curve (${{ why: isEntryOverridden(laid) ? words.asSet : words.noStraight }}); the entry mark is harder to stone off.`,
         { place },
       ),
     );
-  if (laid.burnt !== true) findings.push(...pieceFindings(shape, laid, place));
+  if (laid.noCore !== true) findings.push(...pieceFindings(shape, laid, place));
   return findings;
 };
 
-const entryByHand = ({ hand }: Laid): boolean => hand?.entry !== undefined;
+const isEntryOverridden = ({ override }: Laid): boolean => override?.entry !== undefined;
 
 /** A tab that reaches round a corner, and an entry that is near one. */
 const cornerFindings = (name: Part | Text, { spot }: Candidate, laid: Laid, place: Finding['place']): readonly Finding[] => {
@@ -78,23 +78,23 @@ const cornerFindings = (name: Part | Text, { spot }: Candidate, laid: Laid, plac
   const need = cornerNeed(laid.measures);
   if (short >= need - 0.05) return [];
   const more = { place, remedy: words.lookThere };
-  const byHand = entryByHand(laid);
+  const overrides = isEntryOverridden(laid);
   return [
     short < 0
       ? find(
           'tab-round-corner',
-          say`The tab of ${{ shape: name }} reaches round a corner: ${{ why: byHand ? words.entrySet : words.noStretch }}.`,
+          say`The tab of ${{ shape: name }} reaches round a corner: ${{ why: overrides ? words.entrySet : words.noStretch }}.`,
           more,
         )
       : find(
           'entry-near-corner',
-          say`${{ shape: name }} starts ${{ from: mm(short, fixed(2)) }} from a corner (${{ why: byHand ? words.asSet : words.noLonger }}); ${{ better: mm(need, fixed(1)) }} is better.`,
+          say`${{ shape: name }} starts ${{ from: mm(short, fixed(2)) }} from a corner (${{ why: overrides ? words.asSet : words.noLonger }}); ${{ better: mm(need, fixed(1)) }} is better.`,
           more,
         ),
   ];
 };
 
-const pieceFindings = (shape: LikeLoops, { piece, weak, tab, hand }: Laid, place: Finding['place']): Finding[] => {
+const pieceFindings = (shape: LikeLoops, { piece, weak, tab, override }: Laid, place: Finding['place']): Finding[] => {
   const { kept, loop } = shape.first.loop;
   const findings: Finding[] = [];
   const across = kept === 'die' && meanWidth(loop.contour) < TINY ? widthOf(loop.contour) : TINY;
@@ -110,7 +110,7 @@ const pieceFindings = (shape: LikeLoops, { piece, weak, tab, hand }: Laid, place
     findings.push(
       find(
         'tab-weak',
-        say`The loose piece of ${{ shape: shapeName(shape) }} (${{ mass: saidMass(piece.mass) }}) would bend its tab of ${{ tab: mm(tab, fixed(1)) }}, ${{ why: hand?.tab === undefined ? words.noLongerTab : words.tabSet }}: it sags while cutting goes on.`,
+        say`The loose piece of ${{ shape: shapeName(shape) }} (${{ mass: saidMass(piece.mass) }}) would bend its tab of ${{ tab: mm(tab, fixed(1)) }}, ${{ why: override?.tab === undefined ? words.noLongerTab : words.tabSet }}: it sags while cutting goes on.`,
         { place, remedy: say`Support it from below before the rough cut is half way round, or start from thicker stock.` },
       ),
     );

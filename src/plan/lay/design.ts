@@ -14,7 +14,7 @@ import { NOTHING } from '../../text/say.ts';
 import { corePathFrom } from '../core/core-laid.ts';
 import type { CorePath } from '../core/core-path.ts';
 import type { Ring } from '../core/core-rings.ts';
-import { burntAttended, burntUnattended } from '../core/no-core-steps.ts';
+import { noCoreAttended, noCoreUnattended } from '../core/no-core-steps.ts';
 import type { Layout, Visit } from '../path/contour-layout.ts';
 import { dieAttended, dieUnattended } from '../path/die.ts';
 import { centreOf, frameAt, type LapOptions, lapOf, programmedOf } from '../path/lap.ts';
@@ -31,9 +31,9 @@ import { type EdgeAsked, edgeCandidates } from '../start/edge-entry.ts';
 import { type Candidate, type Candidates, candidatesFor, type EntryAsked } from '../start/entry.ts';
 import { type Effort, QUICK, THOROUGH } from '../start/entry-places.ts';
 import { LEAST_ROOM, type Measures, measuresOf, ROOMY_LEAD } from '../start/lead-lengths.ts';
-import type { Hand } from '../start/override.ts';
+import type { PlacedOverride } from '../start/override.ts';
 import { slugBreaks } from '../start/slug-breaks.ts';
-import { strengthened, type TabSize, tabAgainstBending, tabByHand, tabFor } from '../start/tab.ts';
+import { strengthened, type TabSize, tabAgainstBending, tabFor, tabFromOverride } from '../start/tab.ts';
 import type { Fit } from '../wire/fit-of-shape.ts';
 import { entryFindings, holeFinding, leadFinding, unusableFindings } from './design-findings.ts';
 import { enteredFrom } from './entered-from-edge.ts';
@@ -41,7 +41,7 @@ import { enteredFrom } from './entered-from-edge.ts';
 export interface Design {
   readonly hole: StartHole;
   readonly entry: Entry;
-  /** None where the opening is burnt out. */
+  /** None where the opening is cut without a core. */
   readonly tab?: Tab | undefined;
   readonly core?: CorePath | undefined;
   readonly courses: readonly Course[];
@@ -69,10 +69,10 @@ export interface DesignAsked {
   readonly shared: readonly GivenHole[];
   /** Given where the contour is begun from the edge of the block. */
   readonly edge?: Pick<EdgeAsked, 'edge' | 'others'>;
-  /** The rings of an opening that is burnt out without a core. */
+  /** The rings of an opening that is cut without a core. */
   readonly rings?: Ring;
   /** What the user sets of it. */
-  readonly hand?: Hand | undefined;
+  readonly override?: PlacedOverride | undefined;
   readonly question: PlanQuestion;
 }
 
@@ -80,12 +80,12 @@ export const designFor = (asked: DesignAsked): Designed => {
   const { shape, rows, wireDiameter, rings, piece } = asked;
   const { contour } = shape.first.loop.loop;
   const measures = measuresOf(rows, wireDiameter);
-  // An opening that is burnt out is begun where its slug would be, so that there is a way in whenever there is one for a slug.
-  const tab = handTab(asked.hand) ?? tabFor({ ...piece, perimeter: perimeterOf(contour) });
-  const burnt = rings !== undefined;
+  // An opening that is cut without a core is begun where its slug would be, so that there is a way in whenever there is one for a slug.
+  const tab = overrideTab(asked.override) ?? tabFor({ ...piece, perimeter: perimeterOf(contour) });
+  const noCore = rings !== undefined;
   let refusal = leadFinding(shape, measures);
   for (const effort of [QUICK, THOROUGH]) {
-    const slug = burnt ? 0 : piece.area;
+    const slug = noCore ? 0 : piece.area;
     const candidates = candidatesOf({ ...asked, measures, tab: tab.length, slug, ...pullOf(piece) }, asked.edge, effort);
     if (candidates.kind === 'no way in') {
       refusal = noWayIn(shapeName(shape), shape.first.loop.loop.id, contour.segments[0].from);
@@ -97,10 +97,10 @@ export const designFor = (asked: DesignAsked): Designed => {
     }
     refusal = leadFinding(shape, measures);
     for (const candidate of candidates.ranked) {
-      const own = burnt ? NO_TAB : hangingTab(asked, candidate, tab);
+      const own = noCore ? NO_TAB : hangingTab(asked, candidate, tab);
       const design = laidOut(asked, measures, candidate, own);
       if (design === undefined) continue;
-      const laid = { tab: own.length, piece, measures, burnt, weak: own.weak, hand: asked.hand };
+      const laid = { tab: own.length, piece, measures, noCore, weak: own.weak, override: asked.override };
       const entry = entryFindings(shape, candidate, laid, asked.question);
       return { kind: 'laid', design, findings: [...unusableFindings(shape, candidates.unusable), ...entry] };
     }
@@ -108,10 +108,11 @@ export const designFor = (asked: DesignAsked): Designed => {
   return { kind: 'not laid', findings: [refusal] };
 };
 
-/** Of an opening that is burnt out nothing is left to be held. */
+/** Of an opening that is cut without a core nothing is left to be held. */
 const NO_TAB = { length: 0, reason: NOTHING, weak: false };
 
-const handTab = (hand: Hand | undefined): TabSize | undefined => (hand?.tab === undefined ? undefined : tabByHand(hand.tab));
+const overrideTab = (override: PlacedOverride | undefined): TabSize | undefined =>
+  override?.tab === undefined ? undefined : tabFromOverride(override.tab);
 
 /** kg: heavier pieces are begun, and so hang, near where their weight acts. */
 const HEAVY = 2;
@@ -120,14 +121,14 @@ const pullOf = ({ mass, balance }: WeighedPiece): Pick<EntryAsked, 'balance'> =>
 
 /** The tab at a candidate's entry, long enough for the weight beside it. */
 const hangingTab = (
-  { piece, shape, question, hand }: DesignAsked,
+  { piece, shape, question, override }: DesignAsked,
   { spot }: Candidate,
   tab: TabSize,
 ): TabSize & { readonly weak: boolean } => {
   const lever = distanceBetween(spot.at, piece.balance);
   const { height, material } = question;
   const needed = tabAgainstBending({ mass: piece.mass, lever, height, family: material.family });
-  if (hand?.tab !== undefined) return { ...tab, weak: needed > tab.length + 0.01 };
+  if (override?.tab !== undefined) return { ...tab, weak: needed > tab.length + 0.01 };
   return strengthened(tab, needed, perimeterOf(shape.first.loop.loop.contour));
 };
 
@@ -169,7 +170,7 @@ const laidOut = (asked: DesignAsked, measures: Measures, candidate: Candidate, t
   };
   const core = asked.rings && corePathFrom({ layout, rings: asked.rings, hole, height: question.height });
   if (core === 'no way') return undefined;
-  const visits = core === undefined ? visitsOf(kept, question, layout) : burntVisits(question, layout, core);
+  const visits = core === undefined ? visitsOf(kept, question, layout) : noCoreVisits(question, layout, core);
   if (!visits.every((v) => leadsLongEnough(v.steps, measures.offsets) && leadsClear(v.steps, own, measures.offsets))) return undefined;
   const from = laps[0].lap.length - hold.tab;
   const { beside } = candidate;
@@ -242,8 +243,8 @@ const visitsOf = (kept: Kept, question: WayAsked, layout: Layout): readonly Visi
   return attended ? punchAttended(layout) : punchUnattended(layout);
 };
 
-const burntVisits = (question: WayAsked, layout: Layout, core: CorePath): readonly Visit[] =>
-  question.run === 'attended' ? burntAttended(layout, core) : burntUnattended(layout, core);
+const noCoreVisits = (question: WayAsked, layout: Layout, core: CorePath): readonly Visit[] =>
+  question.run === 'attended' ? noCoreAttended(layout, core) : noCoreUnattended(layout, core);
 
 /** For openings: what stands inside, and the contour itself. */
 export const openingLookup = (contour: Contour, inside: readonly Contour[]): Lookup =>

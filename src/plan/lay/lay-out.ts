@@ -10,9 +10,9 @@ import type { Finding } from '../../text/finding.ts';
 import { edgesOfClamp } from '../clamp.ts';
 import type { KeptLoop } from '../kept-side.ts';
 import type { VisitsOf } from '../path/contour-layout.ts';
-import { burntAway, looseOf } from '../path/loose-piece.ts';
+import { looseOf, nothingLoose } from '../path/loose-piece.ts';
 import { movedContour, movedPoint } from '../path/moved.ts';
-import type { ContourPlan, CoreBurnt, WorstCorner } from '../plan.ts';
+import type { ContourPlan, NoCoreCut, WorstCorner } from '../plan.ts';
 import { isFromEdge, type PlanQuestion } from '../question.ts';
 import { kerfOf } from '../rough-cut.ts';
 import { type LikeLoops, shapeName } from '../same-shape.ts';
@@ -77,12 +77,12 @@ export const layOut = (asked: LayOutAsked): LaidOut => {
     if (some === undefined) continue;
     corners.push({ loop: loop.loop.id, name: shapeName(shape), members: shape.members.length, ...some.design.outside });
     const corner = cornerOf(shape, some.design, asked);
-    for (const { member, design, burnt, byHand } of made.members) {
+    for (const { member, design, noCore, overrides } of made.members) {
       const id = member.loop.loop.id;
-      const loose = burnt === undefined ? whole : burntAway(whole);
-      const own = id === loop.loop.id && burnt === undefined ? mass : massFor(id, loose.area);
+      const loose = noCore === undefined ? whole : nothingLoose(whole);
+      const own = id === loop.loop.id && noCore === undefined ? mass : massFor(id, loose.area);
       const piece = { ...loose, mass: own, balance: movedPoint(loose.balance, member.by) };
-      contours.push(contourPlanOf(member, design, { comesOut: fit.comesOut, piece, corner, core: burnt, byHand }));
+      contours.push(contourPlanOf(member, design, { comesOut: fit.comesOut, piece, corner, core: noCore, overrides }));
       visits.push({ ...member, visits: design.visits });
     }
   }
@@ -141,11 +141,11 @@ const contourPlanOf = (
     piece,
     corner,
     core,
-    byHand,
+    overrides,
   }: Pick<ContourPlan, 'comesOut' | 'piece'> & {
     readonly corner: WorstCorner | undefined;
-    readonly core: CoreBurnt | undefined;
-    readonly byHand: NonNullable<ContourPlan['byHand']>;
+    readonly core: NoCoreCut | undefined;
+    readonly overrides: NonNullable<ContourPlan['overrides']>;
   },
 ): ContourPlan => ({
   loop: loop.loop.id,
@@ -155,7 +155,7 @@ const contourPlanOf = (
   tab: design.tab && { ...design.tab, from: movedPoint(design.tab.from, by) },
   piece,
   core,
-  byHand: byHand.length === 0 ? undefined : byHand,
+  overrides: overrides.length === 0 ? undefined : overrides,
   corner: corner && { ...corner, at: movedPoint(corner.at, by) },
   // Moved here when they are asked for: thousands of openings of a few shapes would each keep their own.
   get comesOut() {

@@ -8,11 +8,11 @@ import { placesMapped } from '../../text/within.ts';
 import type { CoreAsked } from '../core/core-choice.ts';
 import { find } from '../findings.ts';
 import { movedPoint } from '../path/moved.ts';
-import type { ContourPlan, CoreBurnt } from '../plan.ts';
-import { type ByHand, handOf, isFromEdge } from '../question.ts';
+import type { ContourPlan, NoCoreCut } from '../plan.ts';
+import { isFromEdge, type Override, overrideOf } from '../question.ts';
 import { spot } from '../said.ts';
 import type { LikeLoops } from '../same-shape.ts';
-import { agrees, idleTab, noWayByHand, readHand, setOf } from '../start/override.ts';
+import { agrees, idleTab, noWayForOverride, readOverride, setOf } from '../start/override.ts';
 import { type CoreDesigned, designWithCore } from './core-design.ts';
 import type { Design, DesignAsked } from './design.ts';
 
@@ -22,8 +22,8 @@ export interface MemberDesigned {
   readonly member: Member;
   /** As the first of its shape has it: to be moved by the member's own way. */
   readonly design: Design;
-  readonly burnt?: CoreBurnt | undefined;
-  readonly byHand: NonNullable<ContourPlan['byHand']>;
+  readonly noCore?: NoCoreCut | undefined;
+  readonly overrides: NonNullable<ContourPlan['overrides']>;
 }
 
 export interface MembersDesigned {
@@ -39,16 +39,16 @@ export const membersDesigned = (asked: DesignAsked, core: CoreAsked): MembersDes
   const findings: Finding[] = [];
   let freeTold = false;
   for (const member of shape.members) {
-    const said = handOf(question, member.loop.loop.id);
+    const said = overrideOf(question, member.loop.loop.id);
     const own = said === undefined ? undefined : ownDesign(member, said, { asked, core }, free());
     if (own !== undefined) findings.push(...own.findings);
     if (own === undefined || own.as === 'the planner') {
       if (!freeTold) findings.push(...free().designed.findings);
       freeTold = true;
     }
-    const { designed, burnt } = own?.designed ?? free();
+    const { designed, noCore } = own?.designed ?? free();
     if (designed.kind === 'not laid') continue;
-    members.push({ member, design: designed.design, burnt, byHand: said === undefined ? [] : setOf(said) });
+    members.push({ member, design: designed.design, noCore, overrides: said === undefined ? [] : setOf(said) });
   }
   return { members, findings };
 };
@@ -65,7 +65,7 @@ interface Both {
 }
 
 /** What the user sets is told in the place of the member, and designed in that of the first of its shape. */
-const ownDesign = (member: Member, told: ByHand, { asked, core }: Both, free: CoreDesigned): Own => {
+const ownDesign = (member: Member, told: Override, { asked, core }: Both, free: CoreDesigned): Own => {
   const id = member.loop.loop.id;
   const chosen = free.designed;
   if (chosen.kind === 'laid' && agrees(chosen.design, told, member.by))
@@ -74,9 +74,9 @@ const ownDesign = (member: Member, told: ByHand, { asked, core }: Both, free: Co
   const fromEdge = isFromEdge(asked.question, id);
   const around = { ...asked.shape.first, loop: { ...asked.shape.first.loop, loop: { ...asked.shape.first.loop.loop, id } } };
   const shape: LikeLoops = { first: around, members: [{ loop: around.loop, by: { x: 0, y: 0 } }] };
-  const read = readHand({
+  const read = readOverride({
     around,
-    said: movedHand(told, there),
+    said: movedOverride(told, there),
     clear: asked.clear,
     roughOffset: asked.rows[0].offset.value,
     question: asked.question,
@@ -85,24 +85,24 @@ const ownDesign = (member: Member, told: ByHand, { asked, core }: Both, free: Co
   const inPlace = (findings: readonly Finding[]): readonly Finding[] => findings.map((f) => movedFinding(f, member.by));
   if (read.kind === 'cannot')
     return { as: 'by hand', designed: { designed: { kind: 'not laid', findings: [] } }, findings: inPlace(read.findings) };
-  const made = designWithCore({ ...asked, shape, hand: read.hand }, { ...core, shape });
-  const { designed, burnt } = made;
+  const made = designWithCore({ ...asked, shape, override: read.override }, { ...core, shape });
+  const { designed, noCore } = made;
   if (designed.kind === 'not laid') {
     const at = told.entry ?? told.hole?.at ?? movedPoint(around.loop.loop.contour.segments[0].from, member.by);
-    return { as: 'by hand', designed: made, findings: [...inPlace(read.findings), noWayByHand(id, told, at)] };
+    return { as: 'by hand', designed: made, findings: [...inPlace(read.findings), noWayForOverride(id, told, at)] };
   }
   return {
     as: 'by hand',
     designed: made,
     findings: [
       ...inPlace([...read.findings, ...designed.findings]),
-      ...(burnt !== undefined && told.tab !== undefined ? [idleTab(id)] : []),
+      ...(noCore !== undefined && told.tab !== undefined ? [idleTab(id)] : []),
       setFinding(id, told, designed.design, member.by),
     ],
   };
 };
 
-const movedHand = ({ entry, hole, tab }: ByHand, by: Point): ByHand => ({
+const movedOverride = ({ entry, hole, tab }: Override, by: Point): Override => ({
   entry: entry && movedPoint(entry, by),
   hole: hole && { ...hole, at: movedPoint(hole.at, by) },
   tab,
@@ -116,7 +116,7 @@ const movedFinding = (finding: Finding, by: Point): Finding => {
   return { ...finding, text, place: place?.kind === 'spot' ? { ...place, x: place.x + by.x, y: place.y + by.y } : place };
 };
 
-const setFinding = (id: string, told: ByHand, { entry, hole, tab }: Pick<ContourPlan, 'entry' | 'hole' | 'tab'>, by: Point): Finding => {
+const setFinding = (id: string, told: Override, { entry, hole, tab }: Pick<ContourPlan, 'entry' | 'hole' | 'tab'>, by: Point): Finding => {
   const at = movedPoint(entry.at, by);
   const tabSet = tab === undefined || tab.length === 0 ? words.noTab : words.tab(tab.length);
   const set = [

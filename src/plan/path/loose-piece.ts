@@ -33,12 +33,12 @@ export const looseOf = (
 };
 
 /** What is left of it where the wire takes all. */
-export const burntAway = ({ role, balance }: Omit<LoosePiece, 'mass'>): Omit<LoosePiece, 'mass'> => ({
+export const nothingLoose = ({ role, balance }: Omit<LoosePiece, 'mass'>): Omit<LoosePiece, 'mass'> => ({
   role,
   balance,
   area: 0,
   size: { x: 0, y: 0, height: 0 },
-  handling: 'burnt',
+  handling: 'no core',
 });
 
 /** @param reach from the contour to the far side of the rough cut, by which a slug is smaller all round. */

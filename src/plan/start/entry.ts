@@ -10,7 +10,7 @@ import type { LikeLoops } from '../same-shape.ts';
 import { type Effort, type EntryPlace, type StretchWanted, spotAtPlace, spotsOf } from './entry-places.ts';
 import { FARTHEST, type HoleRules, isUsable, type PlacedHole, placedBeyond, placedFor, roomFor } from './holes.ts';
 import { beyondTab, type Measures } from './lead-lengths.ts';
-import type { Hand } from './override.ts';
+import type { PlacedOverride } from './override.ts';
 import { splitsSlug } from './splitting.ts';
 
 export interface Candidate {
@@ -41,7 +41,7 @@ export interface EntryAsked {
   /** Holes that are drilled anyway if a neighbour takes them too. */
   readonly shared: readonly GivenHole[];
   /** What the user sets of it. */
-  readonly hand?: Hand | undefined;
+  readonly override?: PlacedOverride | undefined;
   readonly question: PlanQuestion;
 }
 
@@ -55,8 +55,8 @@ export const candidatesFor = (asked: EntryAsked, effort: Effort): Candidates => 
   const { shape, clear, measures, question } = asked;
   const { loop, kept } = shape.first.loop;
   const rules: HoleRules = { diameter: question.startHole, roughOffset: measures.offsets[0], height: question.height };
-  const { hole: own } = asked.hand ?? {};
-  if (own !== undefined) return { kind: 'ranked', ranked: fromHand(own, asked, effort), unusable: [] };
+  const { hole: own } = asked.override ?? {};
+  if (own !== undefined) return { kind: 'ranked', ranked: fromOverride(own, asked, effort), unusable: [] };
   const usable = shape.first.holes.filter((h) => isUsable(h, clear, rules));
   const unusable = shape.first.holes.filter((h) => !usable.includes(h));
   const given = nearestHoles(usable, loop.contour, kept);
@@ -84,12 +84,12 @@ export const candidatesFor = (asked: EntryAsked, effort: Effort): Candidates => 
 export const spotsFor = (asked: EntryAsked, effort: Effort, towards?: Point): readonly EntryPlace[] => {
   const { loop, kept } = asked.shape.first.loop;
   const wanted = stretchWanted(asked);
-  const set = asked.hand?.entry;
+  const set = asked.override?.entry;
   return set === undefined ? spotsOf(loop.contour, kept, wanted, effort, towards) : [spotAtPlace(loop.contour, kept, wanted, set)];
 };
 
 /** From a hole set by hand, whether it splits the slug or not. */
-const fromHand = (hole: StartHole, asked: EntryAsked, effort: Effort): readonly Candidate[] => {
+const fromOverride = (hole: StartHole, asked: EntryAsked, effort: Effort): readonly Candidate[] => {
   const splits = splitsIn(asked);
   return spotsFor(asked, effort, hole.at)
     .map((spot) => ({ ...withGiven(spot, hole, asked), hole }))

@@ -27,7 +27,7 @@ describe('choices by hand', () => {
         fc.constantFrom('attended' as const, 'unattended first' as const),
         ({ id, contour }, pick, at, tab, run) => {
           const entry = pointAt(there(contour.segments[pick % contour.segments.length]), at);
-          const question: PlanQuestion = questionFor(loops, { run, byHand: { [id]: { entry, ...(tab === null ? {} : { tab }) } } });
+          const question: PlanQuestion = questionFor(loops, { run, overrides: { [id]: { entry, ...(tab === null ? {} : { tab }) } } });
           const plan = planCut(question);
           if (plan.kind === 'refused') {
             const fields = plan.findings

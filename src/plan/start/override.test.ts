@@ -6,24 +6,24 @@ import { sentenceOf } from '../../text/finding.fixture.ts';
 import { planCut } from '../cut/plan-cut.ts';
 import { disc, faultsOf, loop, planned, plate, questionFor, rectangle, slot } from '../plan.fixture.ts';
 import type { CutPlan, Plan } from '../plan.ts';
-import type { ByHand, PlanQuestion } from '../question.ts';
+import type { Override, PlanQuestion } from '../question.ts';
 
 const plateBlock = (): PlanQuestion => questionFor(plate(), { outline: 'block' });
 const free = planned(plateBlock());
 
-const setBy = (id: string, byHand: ByHand): Plan => planCut({ ...plateBlock(), byHand: { [id]: byHand } });
-const cutBy = (id: string, byHand: ByHand, more: Partial<PlanQuestion> = {}): CutPlan =>
-  planned({ ...plateBlock(), byHand: { [id]: byHand }, ...more });
+const setBy = (id: string, overrides: Override): Plan => planCut({ ...plateBlock(), overrides: { [id]: overrides } });
+const cutBy = (id: string, overrides: Override, more: Partial<PlanQuestion> = {}): CutPlan =>
+  planned({ ...plateBlock(), overrides: { [id]: overrides }, ...more });
 const contourOf = (plan: CutPlan, id: string) => there(plan.contours.find((c) => c.loop === id));
 const refusals = (plan: Plan) => plan.findings.filter((f) => f.severity === 'refusal').map((f) => [f.code, f.place]);
 
 describe('an entry set by hand', () => {
   it('is taken at the nearest place of its contour, and the plan is sound', () => {
     const plan = cutBy('L2', { entry: { x: 14, y: 10.4 } });
-    const { entry, byHand, hole } = contourOf(plan, 'L2');
+    const { entry, overrides, hole } = contourOf(plan, 'L2');
     expect(entry.at.x).toBeCloseTo(14, 9);
     expect(entry.at.y).toBeCloseTo(10, 9);
-    expect(byHand).toEqual(['entry']);
+    expect(overrides).toEqual(['entry']);
     expect(hole.at).not.toEqual(contourOf(free, 'L2').hole.at);
     expect(faultsOf(plan, plateBlock())).toEqual([]);
     expect(sentenceOf(plan.findings.find((f) => f.code === 'set-by-hand'))).toContain('entry at (14.000, 10.000)');
@@ -43,7 +43,7 @@ describe('an entry set by hand', () => {
     const pair = [loop('L1', rectangle(0, 0, 90, 50)), loop('L2', slot(10, 20, 20, 8), 1, 'L1'), loop('L3', slot(50, 20, 20, 8), 1, 'L1')];
     const question = questionFor(pair, { outline: 'block' });
     const before = planned(question);
-    const after = planned({ ...question, byHand: { L3: { entry: { x: 55, y: 24 } } } });
+    const after = planned({ ...question, overrides: { L3: { entry: { x: 55, y: 24 } } } });
     expect(contourOf(after, 'L2').entry).toEqual(contourOf(before, 'L2').entry);
     expect(contourOf(after, 'L3').entry.at.x).toBeCloseTo(55, 9);
     expect(faultsOf(after, question)).toEqual([]);
@@ -69,7 +69,7 @@ describe('a hole set by hand', () => {
 
   it('has nothing to do for a contour begun from the edge of the block', () => {
     const plan = planned(
-      questionFor([loop('L1', rectangle(0, 0, 30, 20))], { start: { L1: 'edge' }, byHand: { L1: { hole: { at: { x: -5, y: 10 } } } } }),
+      questionFor([loop('L1', rectangle(0, 0, 30, 20))], { start: { L1: 'edge' }, overrides: { L1: { hole: { at: { x: -5, y: 10 } } } } }),
     );
     expect(plan.findings.find((f) => f.code === 'by-hand-idle')?.place).toEqual({ kind: 'field', path: 'overrides.L1.hole' });
   });
@@ -78,7 +78,7 @@ describe('a hole set by hand', () => {
 describe('a tab set by hand', () => {
   it('is as long as it is set, for openings and parts', () => {
     expect(contourOf(cutBy('L2', { tab: 4.5 }), 'L2').tab?.length).toBe(4.5);
-    const part = planned(questionFor([loop('L1', rectangle(0, 0, 30, 20))], { byHand: { L1: { tab: 5 } } }));
+    const part = planned(questionFor([loop('L1', rectangle(0, 0, 30, 20))], { overrides: { L1: { tab: 5 } } }));
     expect(contourOf(part, 'L1').tab?.length).toBe(5);
     expect(faultsOf(part, questionFor([loop('L1', rectangle(0, 0, 30, 20))]))).toEqual([]);
   });
@@ -87,12 +87,12 @@ describe('a tab set by hand', () => {
     expect(refusals(setBy('L2', { tab: 36 }))).toEqual([['tab-by-hand', { kind: 'field', path: 'overrides.L2.tab' }]]);
   });
 
-  it('has nothing to hold in an opening that is burnt out', () => {
+  it('has nothing to hold in an opening that is cut without a core', () => {
     const tiny = questionFor([loop('L1', rectangle(0, 0, 30, 20)), loop('L2', disc(15, 10, 2), 1, 'L1')], {
       outline: 'block',
-      core: { L2: 'burn' },
+      core: { L2: 'no-core' },
     });
-    const plan = planned({ ...tiny, byHand: { L2: { tab: 1 } } });
+    const plan = planned({ ...tiny, overrides: { L2: { tab: 1 } } });
     expect(plan.findings.map((f) => f.code)).toContain('by-hand-idle');
   });
 });
@@ -101,12 +101,12 @@ describe('what is set by hand as the planner chose it', () => {
   it.each(['attended', 'unattended first'] as const)('gives the same steps, run %s', (run) => {
     const question: PlanQuestion = { ...plateBlock(), run };
     const plan = planned(question);
-    const byHand = Object.fromEntries(
+    const overrides = Object.fromEntries(
       plan.contours.map((c) => [c.loop, { entry: c.entry.at, hole: c.hole, ...(c.tab && { tab: c.tab.length }) }]),
     );
     const again = planned({
       ...question,
-      byHand,
+      overrides,
       order: plan.order,
       passes: plan.passes.length,
       offsets: plan.passes.map((p) => p.offset.value),
@@ -114,7 +114,7 @@ describe('what is set by hand as the planner chose it', () => {
     expect(again.steps).toEqual(plan.steps);
     expect(again.passes.map((p) => p.offset)).toEqual(plan.passes.map((p) => p.offset));
     expect(again.accuracy).toEqual(plan.accuracy);
-    expect(again.contours.every((c) => c.byHand?.includes('entry'))).toBe(true);
+    expect(again.contours.every((c) => c.overrides?.includes('entry'))).toBe(true);
   });
 
   it('of a loop that is not cut is told', () => {

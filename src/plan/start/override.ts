@@ -14,21 +14,21 @@ import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
 import type { KeptLoop, Sorted } from '../kept-side.ts';
 import type { ContourPlan, StartHole } from '../plan.ts';
-import { type ByHand, type GivenHole, handOf, type OverridesAsked, originOf, type PlanQuestion } from '../question.ts';
+import { type GivenHole, type Override, type OverridesAsked, originOf, overrideOf, type PlanQuestion } from '../question.ts';
 import { someLoops, spot } from '../said.ts';
 import type { Surroundings } from '../same-shape.ts';
 import { WANDER } from './holes.ts';
 
 /** What was set of one contour, as the design takes it. */
-export interface Hand {
+export interface PlacedOverride {
   readonly entry?: { readonly segment: number; readonly share: number } | undefined;
   readonly hole?: StartHole | undefined;
   readonly tab?: number | undefined;
 }
 
-export interface HandAsked {
+export interface OverrideAsked {
   readonly around: Surroundings;
-  readonly said: ByHand;
+  readonly said: Override;
   /** Contours that the drill must keep clear of. */
   readonly clear: Lookup;
   readonly roughOffset: number;
@@ -38,7 +38,7 @@ export interface HandAsked {
 }
 
 export type HandRead =
-  | { readonly kind: 'set'; readonly hand: Hand; readonly findings: readonly Finding[] }
+  | { readonly kind: 'set'; readonly override: PlacedOverride; readonly findings: readonly Finding[] }
   | { readonly kind: 'cannot'; readonly findings: readonly Finding[] };
 
 /** mm: an entry is meant to be on the contour, and whoever points at it does so with a hand. */
@@ -48,7 +48,7 @@ const SAME = 1e-6;
 /** Of the contour, at most: with more left standing nothing has been cut. */
 const MOST_TAB = 0.5;
 
-export const readHand = (asked: HandAsked): HandRead => {
+export const readOverride = (asked: OverrideAsked): HandRead => {
   const { around, said, fromEdge } = asked;
   const { loop } = around.loop;
   const entry: EntryRead = said.entry === undefined ? { findings: [] } : entryAt(loop.id, loop.contour, said.entry);
@@ -59,7 +59,7 @@ export const readHand = (asked: HandAsked): HandRead => {
   if (findings.some((f) => f.severity === 'refusal')) return { kind: 'cannot', findings };
   return {
     kind: 'set',
-    hand: {
+    override: {
       entry: entry.at,
       hole: hole.drilled,
       tab: said.tab,
@@ -69,7 +69,7 @@ export const readHand = (asked: HandAsked): HandRead => {
 };
 
 /** Whether the planner chose by itself what the user sets: then its choice stands to the last digit. */
-export const agrees = (chosen: Pick<ContourPlan, 'entry' | 'hole' | 'tab'>, said: ByHand, by: Point): boolean => {
+export const agrees = (chosen: Pick<ContourPlan, 'entry' | 'hole' | 'tab'>, said: Override, by: Point): boolean => {
   const near = (p: Point, q: Point): boolean => Math.abs(p.x + by.x - q.x) <= SAME && Math.abs(p.y + by.y - q.y) <= SAME;
   const { entry, hole, tab } = chosen;
   return (
@@ -80,13 +80,13 @@ export const agrees = (chosen: Pick<ContourPlan, 'entry' | 'hole' | 'tab'>, said
 };
 
 /** Names of what is set, in the order in which it is told. */
-export const setOf = (said: ByHand): readonly ('entry' | 'hole' | 'tab')[] =>
+export const setOf = (said: Override): readonly ('entry' | 'hole' | 'tab')[] =>
   (['entry', 'hole', 'tab'] as const).filter((what) => said[what] !== undefined);
 
-const field = (id: string, what: keyof ByHand) => ({ kind: 'field', path: `overrides.${id}.${what}` }) as const;
+const field = (id: string, what: keyof Override) => ({ kind: 'field', path: `overrides.${id}.${what}` }) as const;
 
 interface EntryRead {
-  readonly at?: NonNullable<Hand['entry']> | undefined;
+  readonly at?: NonNullable<PlacedOverride['entry']> | undefined;
   readonly findings: readonly Finding[];
 }
 
@@ -113,7 +113,7 @@ const entryAt = (id: string, contour: Contour, at: Point): EntryRead => {
 };
 
 /** A hole that is there already keeps its diameter; any other is drilled. */
-const holeAt = (asked: HandAsked, said: NonNullable<ByHand['hole']>): HoleRead => {
+const holeAt = (asked: OverrideAsked, said: NonNullable<Override['hole']>): HoleRead => {
   const { around, clear, roughOffset, question } = asked;
   const { id } = around.loop.loop;
   const there = around.holes.find((h: GivenHole) => distanceBetween(h.at, said.at) <= SAME);
@@ -203,7 +203,7 @@ export const idleTab = (id: string): Finding =>
     },
   );
 
-export const noWayByHand = (id: string, said: ByHand, at: Point): Finding => {
+export const noWayForOverride = (id: string, said: Override, at: Point): Finding => {
   const set = setOf(said);
   const first = field(id, set[0] ?? 'entry');
   const names = list(
@@ -225,12 +225,12 @@ export const noWayByHand = (id: string, said: ByHand, at: Point): Finding => {
 /** Loops that are not cut. */
 export const handOfUnknown = (question: OverridesAsked, { cut }: Sorted): readonly Finding[] => {
   const known = new Set(cut.map((c) => c.loop.id));
-  return Object.keys(question.byHand ?? {})
+  return Object.keys(question.overrides ?? {})
     .filter((id) => !known.has(id))
     .flatMap((id) => {
-      const hand = handOf(question, id);
-      if (hand === undefined) return [];
-      const [first, ...rest] = setOf(hand);
+      const override = overrideOf(question, id);
+      if (override === undefined) return [];
+      const [first, ...rest] = setOf(override);
       const set = list([...(first === undefined ? [] : [beginning[first]]), ...rest.map((what) => words[what])]);
       return find('by-hand-of-unknown-loop', say`${{ set }} set by hand for ${{ loop: name(id) }}, but no contour of that name is cut.`, {
         place: { kind: 'field', path: `overrides.${id}` },

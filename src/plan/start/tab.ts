@@ -26,14 +26,14 @@ export const tabFor = (piece: { readonly mass: number; readonly area: number; re
 };
 
 /** As long as the user says. */
-export const tabByHand = (length: number): TabSize => ({ length, reason: words.byHand(length) });
+export const tabFromOverride = (length: number): TabSize => ({ length, reason: words.overrides(length) });
 
 const words = phrases('tab-reason', {
   short: say`as much as so short a contour allows`,
   slender: say`a slender piece sways`,
   enough: say`enough for its mass`,
   forMass: (tab: number, mass: number, why: Text) => say`${{ tab: mm(tab, fixed(1)) }} for ${{ mass: saidMass(mass) }}: ${{ why }}`,
-  byHand: (tab: number) => say`${{ tab: mm(tab, fixed(1)) }}: set by hand`,
+  overrides: (tab: number) => say`${{ tab: mm(tab, fixed(1)) }}: set by hand`,
   bends: (tab: number) => say`${{ tab: mm(tab, fixed(1)) }}: the weight of the piece would bend a shorter one`,
 });
 

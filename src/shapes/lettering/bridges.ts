@@ -11,7 +11,7 @@ import { roomiestPoint } from '../../geometry/near/roomiest.ts';
 import { line, type Point } from '../../geometry/segment.ts';
 import { neighbours, roundPairs, sideBySide } from '../../sequence/sequence.ts';
 
-export interface BridgeWish {
+export interface BridgeRequest {
   /** mm */
   readonly width: number;
   /** `shortest` takes for each middle the way that crosses less of the letter. */
@@ -26,15 +26,15 @@ export interface Bars {
 }
 
 /** The bars of one letter, whose holes are its middles. */
-export const barsOf = (region: Region, wish: BridgeWish): Bars => {
+export const barsOf = (region: Region, bridge: BridgeRequest): Bars => {
   const letter = { ink: lookupOfSegments([region.outer, ...region.holes].flatMap((c) => c.segments)), holes: region.holes.map(lookupOf) };
   const joined = new Set<string>();
   const bars: Contour[] = [];
   const covered: Point[] = [];
   sideBySide(letter.holes, region.holes).forEach(([hole, drawn], i) => {
     const middle = middleOf(drawn);
-    if (middle.room < wish.width / 2) covered.push(middle.at);
-    for (const bar of chosen(letter, hole, middle.at, wish)) {
+    if (middle.room < bridge.width / 2) covered.push(middle.at);
+    for (const bar of chosen(letter, hole, middle.at, bridge)) {
       const into = letter.holes.findIndex((h, k) => k !== i && windingIn(h, bar.end) !== 0);
       // Two middles need no more than one bar between them.
       if (into >= 0 && joined.has(`${into} ${i}`)) continue;
@@ -64,7 +64,7 @@ interface Bar {
   readonly cost: number;
 }
 
-const chosen = (letter: Letter, hole: Lookup, middle: Point, { width, way }: BridgeWish): readonly Bar[] => {
+const chosen = (letter: Letter, hole: Lookup, middle: Point, { width, way }: BridgeRequest): readonly Bar[] => {
   const pairs = (way === 'shortest' ? (['upright', 'level'] as const) : [way]).map((axis) =>
     ([1, -1] as const).flatMap((side) => cheapest(letter, hole, middle, { width, axis, side })),
   );

@@ -9,7 +9,7 @@ import { roomiestPoint } from '../../geometry/near/roomiest.ts';
 import { offsetRegion } from '../../geometry/offset/offset.ts';
 import type { Point } from '../../geometry/segment.ts';
 import { sideBySide } from '../../sequence/sequence.ts';
-import { type BridgeWish, barsOf } from './bridges.ts';
+import { type BridgeRequest, barsOf } from './bridges.ts';
 import { WITHIN } from './letters.ts';
 
 export interface CutOuts {
@@ -50,12 +50,12 @@ export const standing = (contours: readonly Contour[]): CutOuts => ({
 });
 
 /** Letters as openings. Without bridges nothing is left inside of an opening, so that only the outermost contours are cut. */
-export const openings = (contours: readonly Contour[], wish: BridgeWish): CutOuts => {
-  if (!(wish.width > 0)) {
+export const openings = (contours: readonly Contour[], bridge: BridgeRequest): CutOuts => {
+  if (!(bridge.width > 0)) {
     const { outermost, islands } = outermostOf(contours);
     return { ...standing(outermost), fallen: islands };
   }
-  const tied = regionsOf(contours, WITHIN).map((letter) => tie(letter, wish));
+  const tied = regionsOf(contours, WITHIN).map((letter) => tie(letter, bridge));
   const { outermost, islands } = outermostOf(tied.flatMap((t) => t.contours));
   return {
     ...standing(outermost),
@@ -71,10 +71,10 @@ interface Tied {
   readonly bars: number;
 }
 
-const tie = (letter: Region, wish: BridgeWish): Tied => {
+const tie = (letter: Region, bridge: BridgeRequest): Tied => {
   const contours = [letter.outer, ...letter.holes];
   if (letter.holes.length === 0) return { contours, covered: [], bars: 0 };
-  const { bars, covered } = barsOf(letter, wish);
+  const { bars, covered } = barsOf(letter, bridge);
   const cut = without(contours, bars, WITHIN);
   return cut.kind === 'broken' ? { contours, covered: [], bars: 0 } : { contours: cut.contours, covered, bars: bars.length };
 };

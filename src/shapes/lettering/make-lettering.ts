@@ -36,8 +36,8 @@ export const makeLettering = (request: LetteringRequest, fonts: (asked: FontAske
   if (drawn.kind === 'unusable') return refusedWith(unusable(drawn.characters, typeface));
   const size = grown(drawn.contours, (request.metal === 'inside' ? -1 : 1) * standBack(request));
   if (size.kind === 'nothing left') return refusedWith(nothingLeft(request));
-  const wish = { width: request.bridge, way: request.bridgeWay };
-  return finished(request, typeface, scale, drawn, request.metal === 'inside' ? standing(size.contours) : openings(size.contours, wish));
+  const bridge = { width: request.bridge, way: request.bridgeWay };
+  return finished(request, typeface, scale, drawn, request.metal === 'inside' ? standing(size.contours) : openings(size.contours, bridge));
 };
 
 const AT_TEXT = { place: atField('text') } as const;

@@ -36,7 +36,7 @@ export const ContourList = ({ contours, lengths, chosen, onChoose, onPoint }: Co
               <span className="contour-number">{contour.number === 0 ? '–' : isOpenLine(contour) ? '' : contour.number}</span>
               <span>
                 {contourSaid(contour, lengths, words)}
-                {contour.byHand.length > 0 && <em className="by-hand-mark"> {words.setByHand}</em>}
+                {contour.overrides.length > 0 && <em className="by-hand-mark"> {words.setByHand}</em>}
               </span>
             </button>
           </li>

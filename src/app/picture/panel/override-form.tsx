@@ -33,17 +33,17 @@ export interface HandProps {
   readonly millimetres: number;
   readonly lengths: Lengths;
   /** `name` is the step that undo shows. */
-  readonly onHand: (name: string, change: HandChange) => void;
+  readonly onOverride: (name: string, change: HandChange) => void;
   /** Asks for a place in the picture. */
   readonly onPick: (what: string, then: (at: Point) => void) => void;
 }
 
-export interface ByHandProps extends HandProps {
+export interface OverrideFormProps extends HandProps {
   readonly contour: ContourView;
   readonly contours: readonly ContourView[];
 }
 
-export const ByHand = (props: ByHandProps): ReactNode => {
+export const OverrideForm = (props: OverrideFormProps): ReactNode => {
   const words = useWords().picture;
   const { contour } = props;
   const cut = contour.number > 0;
@@ -67,19 +67,19 @@ export const ByHand = (props: ByHandProps): ReactNode => {
 
 interface RowProps {
   readonly title: string;
-  readonly byHand: boolean;
+  readonly overridden: boolean;
   readonly onBack: () => void;
   readonly children: ReactNode;
 }
 
-const Row = ({ title, byHand, onBack, children }: RowProps): ReactNode => {
+const Row = ({ title, overridden, onBack, children }: RowProps): ReactNode => {
   const words = useWords().picture;
   return (
     <div className="hand-row">
       <span className="hand-title">{title}</span>
       <div className="hand-control">{children}</div>
       <span className="hand-state">
-        {byHand ? (
+        {overridden ? (
           <>
             <em className="by-hand-mark">{words.setByHand}</em>{' '}
             <button type="button" aria-label={words.giveBackOf(title)} onClick={onBack}>
@@ -96,16 +96,16 @@ const Row = ({ title, byHand, onBack, children }: RowProps): ReactNode => {
 
 /** Whether a key stands in the inputs, and what gives it back. */
 const stateOf = (
-  { input, onHand }: HandProps,
+  { input, onOverride }: HandProps,
   key: string,
   title: string,
   words: Words['picture'],
-): Pick<RowProps, 'byHand' | 'onBack'> => ({
-  byHand: valueAt(input, key) !== undefined,
-  onBack: () => onHand(words.step.giveBack(title), { [key]: undefined }),
+): Pick<RowProps, 'overridden' | 'onBack'> => ({
+  overridden: valueAt(input, key) !== undefined,
+  onBack: () => onOverride(words.step.giveBack(title), { [key]: undefined }),
 });
 
-interface ChoiceProps<T extends string> extends ByHandProps {
+interface ChoiceProps<T extends string> extends OverrideFormProps {
   readonly title: string;
   readonly path: string;
   readonly step: string;
@@ -114,15 +114,15 @@ interface ChoiceProps<T extends string> extends ByHandProps {
   readonly planned?: string | undefined;
 }
 
-const ChoiceRow = <T extends string>({ title, path, step, choices, planned, ...hand }: ChoiceProps<T>): ReactNode => {
+const ChoiceRow = <T extends string>({ title, path, step, choices, planned, ...shared }: ChoiceProps<T>): ReactNode => {
   const words = useWords().picture;
-  const value = valueAt(hand.input, path);
+  const value = valueAt(shared.input, path);
   return (
-    <Row title={title} {...stateOf(hand, path, title, words)}>
+    <Row title={title} {...stateOf(shared, path, title, words)}>
       <select
         aria-label={title}
         value={typeof value === 'string' ? value : ''}
-        onChange={(event) => hand.onHand(step, { [path]: event.target.value === '' ? undefined : event.target.value })}
+        onChange={(event) => shared.onOverride(step, { [path]: event.target.value === '' ? undefined : event.target.value })}
       >
         <option value="">{value === undefined && planned !== undefined ? words.planned(planned) : words.planner}</option>
         {choices.map(([choice, text]) => (
@@ -135,7 +135,7 @@ const ChoiceRow = <T extends string>({ title, path, step, choices, planned, ...h
   );
 };
 
-const KeptRow = (props: ByHandProps): ReactNode => {
+const KeptRow = (props: OverrideFormProps): ReactNode => {
   const words = useWords().picture;
   const { contour } = props;
   const kinds = isOpenLine(contour) ? (['left', 'right', 'slit', 'leave'] as const) : (['die', 'punch', 'leave'] as const);
@@ -152,7 +152,7 @@ const KeptRow = (props: ByHandProps): ReactNode => {
   );
 };
 
-const StartRow = (props: ByHandProps): ReactNode => {
+const StartRow = (props: OverrideFormProps): ReactNode => {
   const words = useWords().picture;
   const { id, hole } = props.contour;
   const planned = hole === undefined ? undefined : words.startChoices[hole.diameter > 0 ? 'hole' : 'edge'];
@@ -160,17 +160,17 @@ const StartRow = (props: ByHandProps): ReactNode => {
   return <ChoiceRow {...props} title={words.start} path={startKey(id)} step={words.step.start(id)} choices={choices} planned={planned} />;
 };
 
-const CoreRow = (props: ByHandProps): ReactNode => {
+const CoreRow = (props: OverrideFormProps): ReactNode => {
   const words = useWords().picture;
   const { id } = props.contour;
-  const choices = (['slug', 'burn'] as const).map((k) => [k, words.coreChoices[k]] as const);
+  const choices = (['slug', 'no-core'] as const).map((k) => [k, words.coreChoices[k]] as const);
   return <ChoiceRow {...props} title={words.core} path={coreKey(id)} step={words.step.core(id)} choices={choices} />;
 };
 
-const TabRow = (props: ByHandProps): ReactNode => {
+const TabRow = (props: OverrideFormProps): ReactNode => {
   const words = useWords().picture;
-  const { contour, lengths, onHand } = props;
-  const set = ([mm]: readonly number[]): void => onHand(words.step.tab(contour.id), { [tabKey(contour.id)]: mm });
+  const { contour, lengths, onOverride } = props;
+  const set = ([mm]: readonly number[]): void => onOverride(words.step.tab(contour.id), { [tabKey(contour.id)]: mm });
   return (
     <Row title={words.tab} {...stateOf(props, tabKey(contour.id), words.tab, words)}>
       <TypedFields
@@ -184,7 +184,7 @@ const TabRow = (props: ByHandProps): ReactNode => {
 };
 
 /** What stands in the inputs is shown as it was asked for, also where the planner could not follow it. */
-const typedTab = ({ input, contour }: ByHandProps): number | undefined => {
+const typedTab = ({ input, contour }: OverrideFormProps): number | undefined => {
   const value = valueAt(input, tabKey(contour.id));
   return typeof value === 'number' ? value : undefined;
 };
@@ -194,10 +194,10 @@ const typedPlace = ({ input, millimetres }: HandProps, key: string): (Point & { 
   return value === undefined ? undefined : { ...value, ...inMm(value, millimetres) };
 };
 
-const EntryRow = (props: ByHandProps): ReactNode => {
+const EntryRow = (props: OverrideFormProps): ReactNode => {
   const words = useWords().picture;
-  const { contour, lengths, millimetres, onHand, onPick } = props;
-  const set = (at: Point): void => onHand(words.step.entry(contour.id), { [entryKey(contour.id)]: inDrawing(at, millimetres) });
+  const { contour, lengths, millimetres, onOverride, onPick } = props;
+  const set = (at: Point): void => onOverride(words.step.entry(contour.id), { [entryKey(contour.id)]: inDrawing(at, millimetres) });
   return (
     <Row title={words.entry} {...stateOf(props, entryKey(contour.id), words.entry, words)}>
       <TypedFields
@@ -214,13 +214,13 @@ const EntryRow = (props: ByHandProps): ReactNode => {
   );
 };
 
-const HoleRow = (props: ByHandProps): ReactNode => {
+const HoleRow = (props: OverrideFormProps): ReactNode => {
   const words = useWords().picture;
-  const { contour, lengths, millimetres, onHand, onPick } = props;
+  const { contour, lengths, millimetres, onOverride, onPick } = props;
   const hole = typedPlace(props, holeKey(contour.id)) ?? contour.hole;
   const set = (at: Point, diameter?: number): void => {
     const place = inDrawing(at, millimetres);
-    onHand(words.step.hole(contour.id), {
+    onOverride(words.step.hole(contour.id), {
       [holeKey(contour.id)]: diameter === undefined ? place : { ...place, diameter: tidy(diameter) },
     });
   };
@@ -251,12 +251,12 @@ export const xy = (at: Point | undefined) =>
     { label: 'Y', mm: at?.y },
   ] as const;
 
-const OrderRow = (props: ByHandProps): ReactNode => {
+const OrderRow = (props: OverrideFormProps): ReactNode => {
   const words = useWords().picture;
-  const { contour, contours, onHand } = props;
+  const { contour, contours, onOverride } = props;
   const order = turns(contours);
   const turn = order.indexOf(contour.id);
-  const move = (by: -1 | 1): void => onHand(words.step.order(contour.id), { [ORDER_KEY]: withTurn(order, contour.id, by) });
+  const move = (by: -1 | 1): void => onOverride(words.step.order(contour.id), { [ORDER_KEY]: withTurn(order, contour.id, by) });
   return (
     <Row title={words.order} {...stateOf(props, ORDER_KEY, words.order, words)}>
       <span>{words.orderNow(turn + 1, order.length)}</span>{' '}

@@ -7,21 +7,21 @@ import { lengthsIn } from '../lengths.ts';
 import type { Picked } from '../tool.ts';
 
 import { ContourList } from './contour-list.tsx';
-import { ByHand } from './override-form.tsx';
+import { OverrideForm } from './override-form.tsx';
 import type { HandChange } from './override-keys.ts';
 import { type Picking, Picture, type PictureProps } from './picture.tsx';
-import { SetUpByHand } from './set-up-form.tsx';
+import { SetUpForm } from './set-up-form.tsx';
 
 export interface PictureSideProps extends Omit<PictureProps, 'picking' | 'onPicked' | 'onPickingEnded'> {
   readonly input: Readonly<Record<string, unknown>>;
-  readonly onHand: (name: string, change: HandChange) => void;
+  readonly onOverride: (name: string, change: HandChange) => void;
 }
 
 interface Waiting extends Picking {
   readonly use: (what: Picked) => void;
 }
 
-export const PictureSide = ({ input, onHand, ...props }: PictureSideProps): ReactNode => {
+export const PictureSide = ({ input, onOverride, ...props }: PictureSideProps): ReactNode => {
   const words = useWords().picture;
   const [waiting, setWaiting] = useState<Waiting | undefined>();
   const lengths = useMemo(() => lengthsIn(props.lengthUnit), [props.lengthUnit]);
@@ -34,7 +34,7 @@ export const PictureSide = ({ input, onHand, ...props }: PictureSideProps): Reac
   const onPickRectangle = useCallback((then: (low: Point, high: Point) => void): void => {
     setWaiting({ wanted: 'rectangle', prompt: '', use: (what) => what.kind === 'rectangle' && then(what.low, what.high) });
   }, []);
-  const hand = { input, millimetres: picture?.millimetres ?? 1, lengths, onHand, onPick };
+  const shared = { input, millimetres: picture?.millimetres ?? 1, lengths, onOverride, onPick };
   return (
     <div className="picture-side">
       <Picture
@@ -55,11 +55,11 @@ export const PictureSide = ({ input, onHand, ...props }: PictureSideProps): Reac
           {contour === undefined ? (
             <p className="hand-note">{words.byHandHint}</p>
           ) : (
-            <ByHand key={contour.id} {...hand} contour={contour} contours={contours} />
+            <OverrideForm key={contour.id} {...shared} contour={contour} contours={contours} />
           )}
           <details>
             <summary>{words.setUp}</summary>
-            <SetUpByHand {...hand} onPickRectangle={onPickRectangle} />
+            <SetUpForm {...shared} onPickRectangle={onPickRectangle} />
           </details>
         </div>
       )}

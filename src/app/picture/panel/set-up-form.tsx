@@ -15,7 +15,7 @@ export interface SetUpProps extends HandProps {
   readonly onPickRectangle: (then: (low: Point, high: Point) => void) => void;
 }
 
-export const SetUpByHand = (props: SetUpProps): ReactNode => {
+export const SetUpForm = (props: SetUpProps): ReactNode => {
   const words = useWords().picture;
   return (
     <section className="hand-form" aria-label={words.setUp}>
@@ -38,10 +38,10 @@ const listed = (all: readonly unknown[]): unknown => (all.length === 0 ? undefin
 
 const Clamps = (props: SetUpProps): ReactNode => {
   const words = useWords().picture;
-  const { millimetres, lengths, onHand, onPickRectangle } = props;
+  const { millimetres, lengths, onOverride, onPickRectangle } = props;
   const clamps = listAt<Clamp>(props, 'clamps');
   const asTyped = (low: Point, high: Point): Clamp => ({ low: inDrawing(low, millimetres), high: inDrawing(high, millimetres) });
-  const put = (name: string, next: readonly Clamp[]): void => onHand(name, { clamps: listed(next) });
+  const put = (name: string, next: readonly Clamp[]): void => onOverride(name, { clamps: listed(next) });
   const set = (at: number, [lowX, lowY, highX, highY]: Corners): void =>
     put(words.step.addClamp, clamps.toSpliced(at, 1, asTyped({ x: lowX, y: lowY }, { x: highX, y: highY })));
   const judge = ([lowX, lowY, highX, highY]: Corners): string => (lowX < highX && lowY < highY ? '' : words.typed.cornersApart);
@@ -101,9 +101,9 @@ const corners = (clamp: Clamp | undefined, millimetres: number, words: Words['pi
 
 const Holes = (props: SetUpProps): ReactNode => {
   const words = useWords().picture;
-  const { millimetres, lengths, onHand, onPick } = props;
+  const { millimetres, lengths, onOverride, onPick } = props;
   const holes = listAt<Hole>(props, 'holes');
-  const put = (name: string, next: readonly Hole[]): void => onHand(name, { holes: listed(next) });
+  const put = (name: string, next: readonly Hole[]): void => onOverride(name, { holes: listed(next) });
   const asTyped = (at: Point, diameter: number): Hole => ({ at: inDrawing(at, millimetres), diameter: tidy(diameter / millimetres) });
   const set = (at: number, [x, y, diameter]: readonly [number, number, number]): void =>
     put(words.step.addHole, holes.toSpliced(at, 1, asTyped({ x, y }, diameter)));
@@ -183,10 +183,10 @@ interface OnePlaceProps extends SetUpProps {
 }
 
 /** A single place that is a key of its own. */
-const OnePlace = ({ title, path, step, input, millimetres, lengths, onHand, onPick }: OnePlaceProps): ReactNode => {
+const OnePlace = ({ title, path, step, input, millimetres, lengths, onOverride, onPick }: OnePlaceProps): ReactNode => {
   const words = useWords().picture;
   const at = valueAt(input, path) as Point | undefined;
-  const set = (place: Point): void => onHand(step, { [path]: inDrawing(place, millimetres) });
+  const set = (place: Point): void => onOverride(step, { [path]: inDrawing(place, millimetres) });
   const fields = xy(at === undefined ? undefined : inMm(at, millimetres));
   return (
     <div className="hand-list">
@@ -199,7 +199,7 @@ const OnePlace = ({ title, path, step, input, millimetres, lengths, onHand, onPi
           <button
             type="button"
             aria-label={words.giveBackOf(title)}
-            onClick={() => onHand(words.step.giveBack(title), { [path]: undefined })}
+            onClick={() => onOverride(words.step.giveBack(title), { [path]: undefined })}
           >
             {words.giveBack}
           </button>

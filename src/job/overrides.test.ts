@@ -128,11 +128,11 @@ describe('a job that sets things by hand', () => {
     const first = there(plan.contours[0]);
     const others = plan.order.filter((id) => id !== first.loop);
     const ran = withJob({ overrides: { [first.loop]: { entry: first.entry.at, tab: 6 } }, order: [...plan.order], passes: 2 });
-    expect(ran.facts.asked.byHand).toEqual({
+    expect(ran.facts.asked.overrides).toEqual({
       contours: { [first.loop]: ['entry', 'tab', 'order'], ...Object.fromEntries(others.map((id) => [id, ['order']])) },
       whole: ['passes', 'order'],
     });
-    expect(plain.facts.asked.byHand).toBeUndefined();
+    expect(plain.facts.asked.overrides).toBeUndefined();
   });
 
   it('reads its keys with their faults located', () => {
