@@ -4,6 +4,7 @@ import { readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { jobRun } from '../src/cli/inputs.ts';
 import { answered } from '../src/job/answered.fixture.ts';
+import { houseShop } from '../src/job/house-shop.ts';
 import { type Figure, given } from '../src/quantity/figure.ts';
 import { saidBy, saidOf } from '../src/quantity/source.ts';
 import { printSource } from '../src/text/print/explain.ts';
@@ -46,6 +47,45 @@ const doubles = (figures: Iterable<Figure>): readonly string[] => {
     return uncertain.length > 1 ? [`${quantity}: ${uncertain.length} leaves`] : [];
   });
 };
+
+/** Who may stand behind each basis; files in sources/ by what their pages say. */
+const BEHIND: Readonly<Record<string, RegExp>> = {
+  drawing: /^(the drawing|the outlines of )/,
+  job: /^(the job|the requirements)$/,
+  counted: /^the (plan|program|program as read back|pass planner)$/,
+  assumed: /^(starting model|common practice|material-handbooks|zeng-kim|invented rates, set by nobody|.*built in.*)$/,
+  'common practice': /^common practice$/,
+  published: /^[a-z0-9-]+$/,
+};
+
+/** Leaves whose basis and source do not go together, and what is said to be of the shop. */
+const basesOf = (figures: Iterable<Figure>): { readonly untrue: readonly string[]; readonly shop: readonly string[] } => {
+  const leaves = [...leavesOf(figures)].filter((leaf) => leaf.basis !== 'computed');
+  const said = leaves.map((leaf) => ({ basis: leaf.basis, by: printSource(leaf.source), key: leaf.key }));
+  return {
+    untrue: said
+      .filter(({ basis, by }) => basis !== 'shop' && BEHIND[basis]?.test(by) !== true)
+      .map((s) => `${s.key}: ${s.basis}, ${s.by}`),
+    shop: said.filter(({ basis }) => basis === 'shop').map((s) => `${s.key}: ${s.by}`),
+  };
+};
+
+describe('the basis of a leaf', () => {
+  it.each(JOBS)('is true in %s', (path) => {
+    const run = jobRun(path, {}, '2026-11-25');
+    const { untrue, shop } = basesOf(answered(run).figures.values());
+    expect(untrue).toEqual([]);
+    expect(shop.filter((line) => line.includes('built in'))).toEqual([]);
+  });
+
+  it('is no shop where nobody set one, and the height is asked for once', () => {
+    const run = { ...jobRun('examples/die-plate/die-plate.job.json', {}, '2026-11-25'), shop: houseShop };
+    const figures = [...answered(run).figures.values()];
+    expect(basesOf(figures)).toEqual({ untrue: [], shop: [] });
+    const heights = [...leavesOf(figures)].filter((leaf) => /height of the work/.test(printPlain(leaf.name)));
+    expect([...new Set(heights.map((h) => `${h.key} ${h.basis} ${printSource(h.source)}`))]).toEqual(['job.height job the job']);
+  });
+});
 
 describe('leaves', () => {
   it.each(JOBS)('of %s are one for each quantity', (path) => {

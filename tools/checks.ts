@@ -1,7 +1,8 @@
 /** Reads every check row of the house, holds it against our code, and says which sources, rows or formulas do not hold together. */
-import { readdirSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import type { CheckRow } from '../src/quantity/check.ts';
 import type { Formula } from '../src/quantity/formula.ts';
+import { basisOf } from '../src/quantity/source.ts';
 import { NOT_MODELLED } from './not-modelled.ts';
 import { type Name, productNames } from './product-graph.ts';
 import { codeOfRows } from './row-code.ts';
@@ -18,6 +19,8 @@ export interface CheckCollection {
   readonly formulas: readonly { readonly identifier: string; readonly file: string; readonly formula: Formula<string> }[];
   /** Text of all check files, to see which formulas they ask. */
   readonly checkTexts: readonly string[];
+  /** Sources of which it is written that they are from memory. */
+  readonly fromMemory: readonly string[];
   /** What of our code each row runs, by its id, and what of it the product runs too. */
   readonly runs: ReadonlyMap<string, readonly Name[]>;
   readonly product: ReadonlySet<Name>;
@@ -40,6 +43,7 @@ export interface Problem {
     | 'common practice'
     | 'not of the product'
     | 'limits'
+    | 'remembered'
     | 'too few rows';
   readonly sentence: string;
 }
@@ -54,6 +58,9 @@ export const collectChecks = async (): Promise<CheckCollection> => {
   const core = plain.flatMap(({ path }) => (CALCULATING.test(path) && !isTest(path) ? [path] : []));
   const modules = await modulesAt<Readonly<Record<string, unknown>>>(core);
   const files = sourceFiles('.', ['src', 'test']);
+  const sourceTexts = readdirSync('sources').flatMap((file) =>
+    file.endsWith('.md') ? [[file.slice(0, -3), readFileSync(`sources/${file}`, 'utf8')] as const] : [],
+  );
   return {
     rows: Object.entries(rows).flatMap(([file, module]) => rowsOf(file, module)),
     runs: codeOfRows(
@@ -61,7 +68,8 @@ export const collectChecks = async (): Promise<CheckCollection> => {
       Object.entries(rows).map(([file, module]) => ({ file, rows: rowsOf(file, module) })),
     ),
     product: productNames(files.filter(({ path }) => path.startsWith('src/'))),
-    sources: readdirSync('sources').flatMap((file) => (file.endsWith('.md') ? [file.slice(0, -3)] : [])),
+    sources: sourceTexts.map(([name]) => name),
+    fromMemory: sourceTexts.flatMap(([name, text]) => (/How far verified: (all )?from memory/.test(text) ? [name] : [])),
     named: [
       ...plain.flatMap(({ path, text }) => namedSources(text).map((source) => ({ source, file: path }))),
       ...NOT_MODELLED.map(({ source }) => ({ source, file: 'tools/not-modelled.ts' })),
@@ -138,6 +146,7 @@ export const judgeChecks = (collection: CheckCollection, leastRows: number): rea
   ...misplacedPractice(collection),
   ...foreignRows(collection),
   ...openLimits(collection),
+  ...calledPublished(collection),
   ...(collection.rows.length < leastRows
     ? [{ kind: 'too few rows' as const, sentence: `there are ${collection.rows.length} check rows; there have been ${leastRows}` }]
     : []),
@@ -222,3 +231,9 @@ const openLimits = ({ rows }: CheckCollection): readonly Problem[] =>
     const sound = wider === undefined && number >= limits.low && number <= limits.high;
     return sound ? [] : [{ kind: 'limits' as const, sentence: `${id} has the value ${value} and limits ${limits.low} to ${limits.high}` }];
   });
+
+/** What is from memory is published nowhere, whoever cites it. */
+const calledPublished = ({ fromMemory }: CheckCollection): readonly Problem[] =>
+  fromMemory
+    .filter((file) => basisOf({ file }) === 'published')
+    .map((file) => ({ kind: 'remembered', sentence: `sources/${file}.md is from memory, and figures that cite it would say 'published'` }));

@@ -14,7 +14,7 @@ export interface Constant {
 
 const MODEL = 'src/physics/starting-model.ts';
 const MACHINE = 'src/physics/cut/machine.ts';
-const RATES = 'src/job/house-shop.ts';
+const RATES = 'src/estimate/invented-rates.ts';
 const FORMULAS = 'src/estimate/formulas.ts';
 
 const of = (law: Constant['law'], name: string, after: string, value: string, file = MODEL): Constant => ({

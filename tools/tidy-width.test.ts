@@ -18,7 +18,6 @@ const STANDING: Readonly<Record<string, number>> = {
   'src/job/nest/nest-run.ts': 1,
   'src/nest/lay/by-shape.ts': 2,
   'src/nest/lay/fill-rows.ts': 1,
-  'src/physics/cut/cut-figures.ts': 1,
   'src/physics/other-process/other-feeds.ts': 1,
   'src/plan/wire/fit-of-shape.ts': 1,
   'src/plan/wire/narrow.ts': 1,

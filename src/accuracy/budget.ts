@@ -3,7 +3,7 @@
 import { lagOnArc } from '../physics/cut/corner-error.ts';
 import { positioningOf } from '../physics/cut/machine-leaves.ts';
 import { gapDoubt, shiftInMicrometres } from '../plan/wire/deviation-of-passes.ts';
-import { deviationOf, type Figure, given } from '../quantity/figure.ts';
+import { deviationOf, type Figure, type Given, given } from '../quantity/figure.ts';
 import { apply } from '../quantity/formula.ts';
 import type { Source } from '../quantity/source.ts';
 import { saidBy } from '../quantity/source.ts';
@@ -102,7 +102,7 @@ const namer =
   (what: string): string =>
     `${key}.${what}`;
 
-const shop = (key: string, name: Text, value: number, unit: Unit, source: Source, basis: 'shop' | 'drawing' = 'shop'): Figure =>
+const told = (key: string, name: Text, value: number, unit: Unit, source: Source, basis: Given['basis']): Figure =>
   given({ key, name, value, unit, basis, source });
 
 const barrelOf = ({ passes }: BudgetQuestion): Figure => lastOf(passes).formError;
@@ -118,7 +118,7 @@ const onSides = ({ of }: BudgetQuestion, error: Figure, key: string): Figure =>
         overSides,
         {
           error,
-          sides: shop(`${key}-sides`, say('accuracy.sides-of-size')`cut faces of the size`, of.sides, '1', saidBy.drawing, 'drawing'),
+          sides: told(`${key}-sides`, say('accuracy.sides-of-size')`cut faces of the size`, of.sides, '1', saidBy.drawing, 'drawing'),
         },
         { key },
       );
@@ -133,7 +133,7 @@ const registerOf = (question: BudgetQuestion): readonly Figure[] =>
 const cornerOf = (question: BudgetQuestion): readonly Figure[] => {
   const { of } = question;
   if (of.kind !== 'profile' || of.tightestPath === undefined) return [];
-  const radius = shop(
+  const radius = told(
     'budget.tightest-path',
     say('accuracy.budget-tightest-path')`wire path round the tightest inside arc`,
     of.tightestPath,
@@ -146,12 +146,16 @@ const cornerOf = (question: BudgetQuestion): readonly Figure[] => {
 
 const heatOf = (question: BudgetQuestion): readonly Share[] => {
   const { cutting, measuring, swing, scale = false } = question.temperatures ?? chilled;
+  const by =
+    question.temperatures === undefined
+      ? ({ source: saidBy.builtIn, basis: 'assumed' } as const)
+      : ({ source: saidBy.job, basis: 'job' } as const);
   const length = lengthThatGrows(question);
   const { expansion } = question.material;
   const away = (key: string, name: Text, value: number): Figure =>
     apply(
       awayFromReference,
-      { temperature: shop(`temperature.${key}`, name, value, '°C', saidBy.job) },
+      { temperature: told(`temperature.${key}`, name, value, '°C', by.source, by.basis) },
       { key: `temperature.${key}-away` },
     );
   const growth = (rise: Figure): Figure => apply(thermalGrowth, { expansion, length, rise }, { key: 'growth' });
@@ -205,7 +209,7 @@ const expansionDoubt = (expansion: Figure): Figure =>
 
 const lengthThatGrows = (question: BudgetQuestion): Figure =>
   question.of.kind === 'profile'
-    ? shop(
+    ? told(
         'budget.half-extent',
         say('accuracy.budget-half-extent')`half the extent of the largest contour`,
         question.of.extent / 2,
@@ -213,7 +217,7 @@ const lengthThatGrows = (question: BudgetQuestion): Figure =>
         saidBy.drawing,
         'drawing',
       )
-    : shop(
+    : told(
         namer(question)('length'),
         say('accuracy.size')`size ${{ size: asName(question.of.name) }}`,
         question.of.length,
@@ -228,7 +232,7 @@ const stressOf = (question: BudgetQuestion): Figure =>
     {
       rate: stressRate(question.material.family),
       length: lengthThatGrows(question),
-      opened: shop(
+      opened: told(
         'budget.opened',
         say('accuracy.budget-opened')`share of the block cut free`,
         question.opened,
@@ -237,7 +241,7 @@ const stressOf = (question: BudgetQuestion): Figure =>
         'drawing',
       ),
       left: stressLeft,
-      skims: shop('budget.skims', say('accuracy.budget-skims')`skims`, question.passes.length - 1, '1', saidBy.plan),
+      skims: told('budget.skims', say('accuracy.budget-skims')`skims`, question.passes.length - 1, '1', saidBy.plan, 'counted'),
     },
     { key: 'budget.stress' },
   );

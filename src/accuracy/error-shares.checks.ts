@@ -1,6 +1,6 @@
 /** Lag on arcs (CHECKS F) and what the trade says of stress in blocks. */
 
-import { lagOnArc } from '../physics/cut/corner-error.ts';
+import { lagOnArc, pathInsideArc, pathOutsideArc } from '../physics/cut/corner-error.ts';
 import type { Family } from '../physics/material/material.ts';
 import type { CheckRow } from '../quantity/check.ts';
 import { stressLeft, stressRate, stressRelease } from './error-shares.ts';
@@ -56,5 +56,67 @@ export const checks: readonly CheckRow[] = [
     question: 'a frame of which more is cut away moves more, and skims cut most of the movement away',
     value: 'yes',
     ours: () => yes(moves('tool steel', 0, 0.6) > moves('tool steel', 0, 0.1) && moves('tool steel', 2) < moves('tool steel', 0) / 5),
+  },
+  ...(
+    [
+      ['tool steel', '0.08'],
+      ['steel', '0.08'],
+      ['stainless', '0.1'],
+      ['carbide', '0.01'],
+      ['aluminium', '0.15'],
+      ['titanium', '0.12'],
+      ['nickel alloy', '0.1'],
+      ['copper', '0.06'],
+      ['brass', '0.08'],
+    ] as const
+  ).map(
+    ([family, value]): CheckRow => ({
+      id: `CP-stress-${family.replace(' ', '-')}`,
+      source: 'common-practice',
+      place: 'stress in blocks',
+      how: 'memory',
+      question: `movement of ${family}, µm per mm of an opening`,
+      value,
+      ours: () => moves(family, 0) / 100,
+      wider: { tolerance: Number(value) * 0.25, reason: 'two blocks of one metal differ by more' },
+    }),
+  ),
+  {
+    id: 'CP-stress-left',
+    source: 'common-practice',
+    place: 'stress in blocks',
+    how: 'memory',
+    question: 'share of a movement that one skim leaves',
+    value: '0.3',
+    ours: () => moves('tool steel', 1) / moves('tool steel', 0),
+    wider: { tolerance: 0.05, reason: 'as closely as shops agree' },
+  },
+  {
+    id: 'CP-stress-opened',
+    source: 'common-practice',
+    place: 'stress in blocks',
+    how: 'memory',
+    question: 'movement of a block cut half away against that of a whole one',
+    value: '2',
+    ours: () => moves('tool steel', 0, 0.5) / moves('tool steel', 0),
+    wider: { tolerance: 0.25, reason: 'as closely as shops agree' },
+  },
+  {
+    id: 'F-05-outside',
+    source: 'plane-geometry',
+    place: 'circle and chord; recomputed',
+    how: 'recomputed',
+    question: 'a wire that trails by 50 µm round the outside of R 0.5 mm at an offset of 0.155 mm, error, µm',
+    value: '1.911',
+    ours: () => lagOnArc.compute({ lag: 50, radius: pathOutsideArc.compute({ radius: 0.5, offset: 0.155 }) }),
+  },
+  {
+    id: 'F-05-inside',
+    source: 'plane-geometry',
+    place: 'circle and chord; recomputed',
+    how: 'recomputed',
+    question: 'the same round the inside of R 0.5 mm, error, µm',
+    value: '3.642',
+    ours: () => lagOnArc.compute({ lag: 50, radius: pathInsideArc.compute({ radius: 0.5, offset: 0.155 }) }),
   },
 ];

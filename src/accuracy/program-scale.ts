@@ -60,7 +60,7 @@ export const scaleFor = (material: Material, temperature: number): Figure =>
         name: say('accuracy.temperature-cutting')`temperature of the part while it is cut`,
         value: temperature,
         unit: '°C',
-        basis: 'shop',
+        basis: 'job',
         source: saidBy.job,
       }),
     },

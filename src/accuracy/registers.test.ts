@@ -3,10 +3,12 @@
 import { describe, expect, it } from 'vitest';
 import { there } from '../../test/there.ts';
 import { findMaterial } from '../physics/material/find-material.ts';
+import { insideArcs } from '../plan/inside-arcs.ts';
 import { loop, planned, plate, questionFor, rectangle } from '../plan/plan.fixture.ts';
 import type { PlanQuestion } from '../plan/question.ts';
 import { printPlain } from '../text/print/print.ts';
 import { type Correction, correctionOf } from './correction.ts';
+import { correctionFindings } from './correction-safety.ts';
 import { deviationOfMeasured, type Measured, newRegisters } from './registers.ts';
 import { salvageOf } from './salvage.ts';
 
@@ -54,6 +56,19 @@ describe('a measured piece', () => {
     expect(printPlain(salvage.sentence)).toMatch(/repeat passes 2 to \d .* D2 at 0\.\d{4} mm, D3 at/);
   });
 
+  it('takes half as much again with the last skim as it usually does, and no more', () => {
+    const plan = planned(questionFor(plate(), { finish: 0.5 }));
+    const [before, last] = plan.passes.slice(-2).map((pass) => pass.stock.value);
+    const wire = { ...plan.wire, diameter: plan.wire.diameter - 0.1 };
+    const from = (bites: number): unknown => {
+      const size = 20 - 2 * bites * (there(before) - there(last));
+      const deviation = deviationOfMeasured({ loop: 'L2', kept: 'die', size, expected: 20, temperature: 20, sides: 2 }, expansion);
+      const registers = newRegisters(plan.passes, new Map(), deviation.left);
+      return salvageOf(deviation, { plan: { passes: plan.passes, wire }, registers, tolerance: 0.0005 });
+    };
+    expect([from(1.45), from(1.55)]).toMatchObject([{ from: plan.passes.length }, { from: plan.passes.length - 1 }]);
+  });
+
   it('with more metal left than the wire can reach is looked into first', () => {
     const far = there(of([{ size: 19.9 }]).sizes[0]).salvage;
     expect(far.kind).toBe('out of reach');
@@ -80,6 +95,22 @@ describe('corrected registers', () => {
     expect(codes(up)).toContain('correction-arc-too-tight');
   });
 
+  it('may come as near to an inside arc as the last digit of a program, a nanometre, and no nearer', () => {
+    const plan = planned(questionFor(plate()));
+    const arcs = plan.contours.flatMap((c) => c.courses.flatMap((course) => insideArcs(course.programmed, c.kept)));
+    const tightest = Math.min(...arcs.map((arc) => arc.radius));
+    const left = deviationOfMeasured({ loop: 'L2', kept: 'die', size: 20.01, expected: 20, temperature: 20, sides: 2 }, expansion).left;
+    const tight = (under: number): boolean => {
+      const registers = newRegisters(plan.passes, new Map(), left).map((r) => ({
+        ...r,
+        before: tightest - 1,
+        after: { ...r.after, value: tightest - under },
+      }));
+      return correctionFindings(plan, registers).some((f) => f.code === 'correction-arc-too-tight');
+    };
+    expect([1.1e-6, 0.9e-6].map(tight)).toEqual([false, true]);
+  });
+
   it('may go up where no inside corner stands against it', () => {
     const outside = questionFor([loop('L1', rectangle(0, 0, 40, 30))]);
     const up = of([{ loop: 'L1', size: 39.99, expected: 40 }], outside);
@@ -90,6 +121,16 @@ describe('corrected registers', () => {
   it('are refused where no gap is left, and doubted when the change is large', () => {
     expect(codes(of([{ size: 19.9 }]))).toEqual(expect.arrayContaining(['correction-suspicious', 'register-below-gap']));
     expect(codes(of([{ size: 19.99 }]))).toEqual([]);
+  });
+
+  it('are doubted from 20 µm per side on, and refused from where the wire has less than 3 µm of gap', () => {
+    const outside = questionFor([loop('L1', rectangle(0, 0, 40, 30))]);
+    const up = (size: number) => codes(of([{ loop: 'L1', size, expected: 40 }], outside));
+    expect([39.9604, 39.9596].map((size) => up(size).includes('correction-suspicious'))).toEqual([false, true]);
+    const last = there(planned(outside).passes.at(-1));
+    const room = last.offset.value - planned(outside).wire.diameter / 2 - 0.003;
+    const down = (beyond: number) => codes(of([{ loop: 'L1', size: 40 + 2 * (room + beyond), expected: 40 }], outside));
+    expect([-2e-4, 2e-4].map((beyond) => down(beyond).includes('register-below-gap'))).toEqual([false, true]);
   });
 
   it('cannot serve contours that want different ones', () => {

@@ -142,7 +142,7 @@ export const newRegisters = (
       name: names.before(pass.register),
       value: before,
       unit: 'mm',
-      basis: 'shop',
+      basis: 'counted',
       source: saidBy.program,
     });
     const after = apply(

@@ -12,6 +12,7 @@ import { phrases, say } from '../text/say.ts';
 import type { Text } from '../text/text.ts';
 import type { Unit } from '../text/unit.ts';
 import { cuttingMinutes, drillingMinutes, repeated, sumOf } from './formulas.ts';
+import { areInvented } from './invented-rates.ts';
 import type { Rates } from './rates.ts';
 import type { Tally } from './tally.ts';
 
@@ -39,11 +40,15 @@ export interface Hours {
 
 /** A count or length taken from the program as read back: exact. */
 export const counted = (key: string, name: Text, value: number, unit: Unit): Figure =>
-  given({ key, name, value, unit, basis: 'drawing', source: saidBy.programRead });
+  given({ key, name, value, unit, basis: 'counted', source: saidBy.programRead });
 
-/** A value out of the shop file that holds for as long as these rates do. */
-export const fromShop = (rates: Rates, key: string, name: Text, value: number, unit: Unit, spread = 0): Figure =>
-  leafOf(rates, { key, name, value, unit, basis: 'shop', source: saidBy.shopFile, deviation: value * spread });
+/** A value out of the shop file, or an invented one, that holds for as long as these rates do. */
+export const fromShop = (rates: Rates, key: string, name: Text, value: number, unit: Unit, spread = 0): Figure => {
+  const by = areInvented(rates)
+    ? ({ basis: 'assumed', source: saidBy.inventedRates } as const)
+    : ({ basis: 'shop', source: saidBy.shopFile } as const);
+  return leafOf(rates, { key, name, value, unit, deviation: value * spread, ...by });
+};
 
 /** Minutes that people need, by the rates. */
 export const minutesBy =
@@ -162,7 +167,7 @@ const drillingOf = (plan: CutPlan, rates: Rates): Figure => {
       name: say('estimate.plan-holes')`start holes to drill`,
       value: holes,
       unit: '1',
-      basis: 'drawing',
+      basis: 'counted',
       source: saidBy.plan,
     }),
     depth: workHeight(plan.height),
@@ -195,7 +200,7 @@ const programmingOf = (plan: CutPlan, rates: Rates, people: (key: string, name: 
         name: say('estimate.plan-contours')`contours`,
         value: plan.contours.length,
         unit: '1',
-        basis: 'drawing',
+        basis: 'counted',
         source: saidBy.plan,
       }),
       minutes: people(

@@ -135,7 +135,7 @@ export const priceBreaks = (lines: readonly PriceLine[], quantities: readonly nu
         name: say('estimate.job-quantity')`quantity`,
         value: count,
         unit: '1',
-        basis: 'drawing',
+        basis: 'job',
         source: saidBy.job,
       });
       const piece = stack === 1 ? own : withShare(own, run, quantity, stack);
@@ -155,7 +155,7 @@ const withShare = (own: Figure, run: Figure, quantity: Figure, stack: number): F
     name: names.stacks(stack),
     value: Math.ceil(quantity.value / stack),
     unit: '1',
-    basis: 'drawing',
+    basis: 'job',
     source: saidBy.job,
   });
   return apply(

@@ -121,7 +121,7 @@ const limited = ({ wanted }: StackQuestion, room: number, gap: number): { readon
 
 const figuresOf = ({ thickness, flatness, burr, pressedOut = 0 }: StackQuestion): { readonly thickness: Figure; readonly gap: Figure } => {
   const leaf = (key: string, name: Text, value: number, unit: 'mm' | '1', deviation = 0): Figure =>
-    given({ key: `stack.${key}`, name, value, unit, deviation, basis: 'shop', source: saidBy.job });
+    given({ key: `stack.${key}`, name, value, unit, deviation, basis: 'job', source: saidBy.job });
   return {
     thickness: leaf('thickness', say('nest.thickness')`thickness of a sheet`, thickness, 'mm'),
     gap: apply(

@@ -144,4 +144,13 @@ export const checks: readonly CheckRow[] = [
     value: 'too long',
     ours: () => judgeWall(0.49, 5).kind,
   },
+  {
+    id: 'E-10e',
+    source: 'ahmed-2020',
+    place: 'fins in D2 of up to 500 µm: nothing is said of thicker ones',
+    how: 'printed and seen',
+    question: 'fin of 0.52 mm, 5 mm long',
+    value: 'sound',
+    ours: () => judgeWall(0.52, 5).kind,
+  },
 ];

@@ -10,6 +10,6 @@ export const workHeight = (height: number): Figure =>
     name: say('job.height')`height of the work`,
     value: height,
     unit: 'mm',
-    basis: 'drawing',
+    basis: 'job',
     source: saidBy.job,
   });

@@ -4,7 +4,7 @@ import type { Unit } from '../text/unit.ts';
 import type { Source } from './source.ts';
 
 /** Where a leaf's value comes from, or `computed` for everything made from other figures. */
-export type Basis = 'drawing' | 'shop' | 'published' | 'measured' | 'common practice' | 'assumed' | 'computed';
+export type Basis = 'drawing' | 'job' | 'counted' | 'shop' | 'published' | 'measured' | 'common practice' | 'assumed' | 'computed';
 
 export interface Figure {
   /** Dotted address within a job, used to ask why: 'pass.2.feed'. */

@@ -25,6 +25,8 @@ export const saidBy = phrases('said-by', {
   passTable: say`the shop's pass table`,
   job: say`the job`,
   shopFile: say`the shop file`,
+  builtIn: say`built in, set by nobody`,
+  inventedRates: say`invented rates, set by nobody`,
 });
 
 /** Files in sources/ that are of the house: they have no name of their own, so that each language has its words for them. */
@@ -37,5 +39,30 @@ const ofTheHouse: Readonly<Record<string, Text>> = phrases('said-by-file', {
 /** Who says it, in words: the file that is cited, or whoever gave the number. */
 export const sourceText = (source: Source): Text => ('file' in source ? (ofTheHouse[source.file] ?? only(term(source.file))) : source);
 
+/** Files in sources/ of which no text was seen: what they say is remembered, and nobody may call it published. */
+const REMEMBERED: readonly string[] = [
+  'base-tangent-tables',
+  'din-513',
+  'din-5481',
+  'gear-textbooks',
+  'iso-1',
+  'iso-606',
+  'iso-6983-1',
+  'magnitude-envelope',
+  'material-handbooks',
+  'nurbs-book',
+  'opentype-format',
+  'plane-curves',
+  'starting-model',
+  'svg-2',
+  'zeng-kim',
+];
+
+export const basisOf = (source: Source): 'published' | 'assumed' =>
+  'file' in source && REMEMBERED.includes(source.file) ? 'assumed' : 'published';
+
 /** A wire, a machine: what the shop says of the thing that bears this name. */
 export const saidOf = (given: string): Text => only(name(given));
+
+/** The same of a thing that came with this house and that no shop has set. */
+export const saidOfBuiltIn = (given: string): Text => say('said-by.built-in-thing')`${{ thing: name(given) }}, built in`;

@@ -74,6 +74,19 @@ describe('callers', () => {
     expect(codes).toEqual([200, 200, 200, 429]);
     expect(errorSchema.parse((await server.inject('/api/health')).json()).error).toBe('too-many');
   });
+
+  it('may ask 6,000 times within a minute', async () => {
+    const { server } = await testServer();
+    const codes = new Map<number, number>();
+    for (let asked = 0; asked < 6001; asked += 1) {
+      const { statusCode } = await server.inject('/api/health');
+      codes.set(statusCode, (codes.get(statusCode) ?? 0) + 1);
+    }
+    expect([...codes]).toEqual([
+      [200, 6000],
+      [429, 1],
+    ]);
+  });
 });
 
 describe('answers', () => {
@@ -189,6 +202,12 @@ describe('uploads', () => {
     expect((await refused({ method: 'POST', url, payload: 'x', headers: { 'content-type': 'multipart/form-data' } }))[0]).toBeLessThan(500);
     const { payload, headers } = form({ name: 'square.svg', content: SQUARE });
     expect((await refused({ method: 'POST', url, payload: payload.subarray(0, 200), headers }))[0]).toBeLessThan(500);
+  });
+
+  it('of 20 files are taken, of 64 MB each at the most', async () => {
+    const good = { name: 'square.svg', content: SQUARE };
+    expect((await room.server.inject(upload(...Array.from({ length: 20 }, () => good)))).statusCode).toBeLessThan(300);
+    expect(await refused(upload({ name: 'large.png', content: Buffer.alloc(64 * 1024 * 1024 - 1, 32) }))).toEqual([400, 'not-valid']);
   });
 
   it('that are larger than 64 MB are refused', async () => {

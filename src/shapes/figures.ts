@@ -6,7 +6,7 @@ import type { Unit } from '../text/unit.ts';
 
 /** A number that the request gives. */
 export const asked = (key: string, name: Text, value: number, unit: Unit = 'mm'): Figure =>
-  given({ key, name, value, unit, basis: 'drawing', source: saidBy.request });
+  given({ key, name, value, unit, basis: 'job', source: saidBy.request });
 
 /** A number taken off the drawn contour, or found by a search; `how` tells the way, `source` whose rule it is. */
 export const found = (

@@ -1,7 +1,7 @@
 /** Short ways to say sizes and refusals that every family needs. */
 
 import { type Figure, given } from '../quantity/figure.ts';
-import { type Citation, saidBy } from '../quantity/source.ts';
+import { basisOf, type Citation, saidBy } from '../quantity/source.ts';
 import type { Finding } from '../text/finding.ts';
 import { phrases, say } from '../text/say.ts';
 import type { Text } from '../text/text.ts';
@@ -10,7 +10,7 @@ import type { MadeShape, ShapeSize } from './shape.ts';
 
 /** A length that the request gives, or that follows from it at sight, mm; with a source it is that of a standard. */
 export const millimetres = (key: string, name: Text, value: number, source?: Citation): Figure =>
-  given({ key, name, value, unit: 'mm', basis: source === undefined ? 'drawing' : 'published', source: source ?? saidBy.request });
+  given({ key, name, value, unit: 'mm', basis: source === undefined ? 'job' : basisOf(source), source: source ?? saidBy.request });
 
 /** The smallest inside radius of outlines, where they have one. */
 export const insideSizes = (radius: number | undefined): readonly ShapeSize[] =>

@@ -26,6 +26,8 @@ const MARKS: Readonly<Record<Severity, string>> = { refusal: '✕', doubt: '?', 
 
 const BASES: Readonly<Record<Basis, Text>> = phrases('page.basis', {
   drawing: say`from the drawing`,
+  job: say`asked for`,
+  counted: say`counted`,
   shop: say`from the shop`,
   published: say`published`,
   measured: say`measured`,

@@ -86,6 +86,8 @@ const origin = (figure: Pick<Figure, 'basis' | 'source' | 'formula'>): Text => {
 
 const bases: Readonly<Record<Basis, Text>> = phrases('basis', {
   drawing: say`drawing`,
+  job: say`asked for`,
+  counted: say`counted`,
   shop: say`shop`,
   published: say`published`,
   measured: say`measured`,

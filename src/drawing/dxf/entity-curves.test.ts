@@ -120,6 +120,13 @@ describe('ELLIPSE', () => {
   });
 });
 
+describe('the least ratio of an ellipse', () => {
+  it('is a thousandth of a millionth', () => {
+    const read1 = (ratio: number) => codesOf(read(entity('ELLIPSE', { 10: 0, 20: 0, 11: 1e6, 21: 0, 40: ratio })));
+    expect([0.8e-9, 1.2e-9].map((ratio) => read1(ratio).includes('entity-impossible'))).toEqual([true, false]);
+  });
+});
+
 describe('what does not lie flat', () => {
   it('drops a height and says where', () => {
     const file = read(entity('CIRCLE', { 10: 0, 20: 0, 30: 7, 40: 1 }), entity('LINE', { 10: 0, 20: 0, 30: 1, 11: 1, 21: 0, 31: 1 }));

@@ -7,7 +7,7 @@ const row = (id: string, place: string, question: string, value: string, ours: C
   id,
   source: 'dxf-reference',
   place,
-  how: place === 'object coordinates' ? 'recomputed' : 'printed and seen',
+  how: place === '$INSUNITS' ? 'printed and seen' : 'recomputed',
   question,
   value,
   ours,
@@ -30,6 +30,20 @@ export const checks: readonly CheckRow[] = [
   row('K-04b', '$INSUNITS', 'millimetres in one unit of code 4', '1', () => millimetres(4)),
   row('K-04c', '$INSUNITS', 'millimetres in one unit of code 9', '0.0254', () => millimetres(9)),
   row('K-04d', '$INSUNITS', 'millimetres in one unit of code 13', '0.001', () => millimetres(13)),
+  ...(
+    [
+      [2, '304.8'],
+      [3, '1609344'],
+      [5, '10'],
+      [6, '1000'],
+      [8, '0.0000254'],
+      [10, '914.4'],
+      [14, '100'],
+    ] as const
+  ).map(([code, value]) => ({
+    ...row(`K-04-${code}`, 'unit by its code', `millimetres in one unit of code ${code}`, value, () => Number(millimetres(code))),
+    wider: { tolerance: Number(value) * 1e-9, reason: 'exact but for binary fractions' },
+  })),
   row('K-04e', '$INSUNITS', 'code 0 names no unit and has to be asked for', 'yes', () => {
     const file = withUnit(0);
     return file.unitless && file.units === undefined ? 'yes' : 'no';

@@ -23,6 +23,13 @@ describe('joining ends', () => {
     expect(there(drawing.loops[0]).area).toBeCloseTo(50, 6);
   });
 
+  it('takes ends for one within a hundredth of a micrometre, and tells of a gap above it', () => {
+    const ends = (apart: number) => codesOf(drawn().lines([0, 0], [10, 0], [10, 5], [0, 5], [0, apart]).read());
+    expect([ends(0.8e-5), ends(1.2e-5)]).toEqual([['rounding-closed'], ['gap-closed']]);
+    const joined = (apart: number) => drawn().lines([0, 0], [10, 0], [10, 5], [0, 5], [0, apart]).read().loops.length;
+    expect([joined(0.0049), joined(0.0051)]).toEqual([1, 0]);
+  });
+
   it('leaves a gap beyond the join distance open and says how wide it is', () => {
     const drawing = drawn().lines([0, 0], [10, 0], [10, 5], [0, 5], [0, 0.006]).read();
     expect(drawing.loops).toEqual([]);

@@ -1,11 +1,8 @@
 /** What all passes of one cut share, as Figures: wire, height, rate by the model, crater size, form error of the rough cut. */
 
-import { type Figure, given } from '../../quantity/figure.ts';
+import type { Figure } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
-import type { Source } from '../../quantity/source.ts';
 import { say } from '../../text/say.ts';
-import type { Text } from '../../text/text.ts';
-import type { Unit } from '../../text/unit.ts';
 import * as model from '../starting-model.ts';
 import { wireLeaf } from '../wire/wire-leaves.ts';
 import { workHeight } from '../work-height.ts';
@@ -92,7 +89,3 @@ const referenceCut = (): { readonly referencePush: Figure; readonly referenceSpa
     referenceTension: model.formTension,
   };
 };
-
-/** A figure that the shop or the job file states, exactly unless a deviation is given. */
-export const told = (key: string, name: Text, value: number, unit: Unit, source: Source, deviation = 0): Figure =>
-  given({ key, name, value, unit, deviation, basis: 'shop', source });

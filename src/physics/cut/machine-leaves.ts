@@ -1,12 +1,18 @@
 /** The numbers of a machine that go into accuracy and feed, each one leaf wherever it goes in. */
 import type { Figure } from '../../quantity/figure.ts';
 import { leafOf } from '../../quantity/leaf-of.ts';
-import { saidOf } from '../../quantity/source.ts';
+import { saidOf, saidOfBuiltIn } from '../../quantity/source.ts';
 import { say } from '../../text/say.ts';
 import { servoSpread } from '../starting-model.ts';
-import type { Machine } from './machine.ts';
+import { type Machine, standardMachine } from './machine.ts';
 
-const by = ({ name }: Machine) => ({ basis: 'shop', source: saidOf(name) }) as const;
+const FIGURES = ['bestFormError', 'positioning', 'servoLimit', 'travelFeed', 'threadMinutes'] as const;
+
+/** The shop says its own machine; that of the house is invented. */
+export const saidOfMachine = (machine: Machine) =>
+  machine.id === standardMachine.id && FIGURES.every((key) => machine[key] === standardMachine[key])
+    ? ({ basis: 'assumed', source: saidOfBuiltIn(machine.name) } as const)
+    : ({ basis: 'shop', source: saidOf(machine.name) } as const);
 
 export const formFloorOf = (machine: Machine): Figure =>
   leafOf(machine, {
@@ -14,7 +20,7 @@ export const formFloorOf = (machine: Machine): Figure =>
     name: say('machine.form-floor')`form error of the machine itself`,
     value: machine.bestFormError,
     unit: 'µm',
-    ...by(machine),
+    ...saidOfMachine(machine),
   });
 
 export const servoLimitOf = (machine: Machine): Figure =>
@@ -24,7 +30,7 @@ export const servoLimitOf = (machine: Machine): Figure =>
     value: machine.servoLimit,
     unit: 'mm/min',
     deviation: machine.servoLimit * servoSpread,
-    ...by(machine),
+    ...saidOfMachine(machine),
   });
 
 export const positioningOf = (machine: Machine): Figure =>
@@ -33,5 +39,5 @@ export const positioningOf = (machine: Machine): Figure =>
     name: say('machine.positioning')`machine positioning`,
     value: machine.positioning,
     unit: 'µm',
-    ...by(machine),
+    ...saidOfMachine(machine),
   });

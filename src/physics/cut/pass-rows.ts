@@ -2,7 +2,7 @@
 
 import { type Figure, given } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
-import { saidBy, saidOf } from '../../quantity/source.ts';
+import { saidBy } from '../../quantity/source.ts';
 import { isFilled, lastOf, mapFilled, type NonEmpty, neighbours } from '../../sequence/sequence.ts';
 import { passName } from '../../text/pass-name.ts';
 import { phrases, say } from '../../text/say.ts';
@@ -10,8 +10,9 @@ import type { Text } from '../../text/text.ts';
 import * as model from '../starting-model.ts';
 import { areaRateFromFeed, removalRate, roughFeed } from './area-rate.ts';
 import type { CutConditions } from './conditions.ts';
-import { type CutFigures, cutFigures, told } from './cut-figures.ts';
+import { type CutFigures, cutFigures } from './cut-figures.ts';
 import { formErrorLeft } from './form-error.ts';
+import { saidOfMachine } from './machine-leaves.ts';
 import { skimFeed, skimStock, stockLeft } from './skim.ts';
 import { kerf, sparkGap, wireOffset } from './spark-gap.ts';
 import { damageDepth, passFinish, recastLayer } from './surface.ts';
@@ -98,7 +99,7 @@ const surfacesOf = (conditions: CutConditions, cut: CutFigures, [rough, ...skims
 const surfaceOf = (i: number, conditions: CutConditions, cut: CutFigures, value: number): Omit<Surface, 'formError'> => {
   const { size } = cut;
   const as = called(i, 'energy');
-  const energy = given({ key: as.key, name: as.name, value, unit: '1', basis: 'shop', source: saidOf(conditions.machine.name) });
+  const energy = given({ key: as.key, name: as.name, value, unit: '1', ...saidOfMachine(conditions.machine) });
   const factors = { gap: conditions.factors?.gap ?? model.gapFactor, finish: conditions.factors?.finish ?? model.finishFactor };
   const { fineness } = conditions.material;
   const ra = apply(passFinish, { rough: model.roughFinish, size, fineness, energy, factor: factors.finish }, called(i, 'ra'));
@@ -130,7 +131,19 @@ type Stocked = Taken & Pick<LadderRow, 'stock'>;
 const stocked = ([pass, ...later]: NonEmpty<Taken>, i = 0): NonEmpty<Stocked> => {
   const as = called(i, 'stock');
   if (!isFilled(later))
-    return [{ ...pass, stock: told(as.key, say('cut.last-stock')`${{ stock: as.name }}, the last`, 0, 'mm', saidBy.passLadder) }];
+    return [
+      {
+        ...pass,
+        stock: given({
+          key: as.key,
+          name: say('cut.last-stock')`${{ stock: as.name }}, the last`,
+          value: 0,
+          unit: 'mm',
+          basis: 'counted',
+          source: saidBy.passLadder,
+        }),
+      },
+    ];
   const [next, ...others] = stocked(later, i + 1);
   return [{ ...pass, stock: apply(stockLeft, { next: next.taken, later: next.stock }, as) }, next, ...others];
 };

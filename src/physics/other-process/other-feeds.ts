@@ -65,7 +65,7 @@ export const jetFeedFor = (question: OtherQuestion, thickness: Figure, row: Proc
     value,
     unit: '1',
     deviation: value * (published ? 0.05 : 0.2),
-    basis: published ? 'published' : 'assumed',
+    basis: 'assumed',
     source: { file: published ? 'zeng-kim' : 'common-practice' },
     warnings: published ? [] : [say('other-process.from-memory')`from memory, or from a similar metal`],
   });

@@ -10,6 +10,7 @@ import { disc, loop, planned, polygon, questionFor, rectangle } from '../plan.fi
 import type { ContourPlan, CutPlan } from '../plan.ts';
 import type { PlanQuestion } from '../question.ts';
 import { tabAgainstBending } from '../start/tab.ts';
+import { handlingOf } from './loose-piece.ts';
 
 const cutOf = (plan: CutPlan, id: string): ContourPlan => there(plan.contours.find((c) => c.loop === id));
 
@@ -61,6 +62,13 @@ describe('a loose piece', () => {
       ).piece.handling;
     expect([handling(14, 25), handling(40, 25), handling(120, 25), handling(300, 80)]).toEqual(['caught', 'lifted', 'held', 'tackle']);
     expect(cutOf(planned(questionFor([loop('A', rectangle(0, 0, 14, 14))])), 'A').piece.handling).toBe('lifted');
+  });
+
+  it.each([
+    ['slug', [0.049, 0.051, 1.99, 2.01, 22.9, 23.1], ['caught', 'lifted', 'lifted', 'held', 'held', 'tackle']],
+    ['part', [0.001, 1.99, 2.01, 22.9, 23.1], ['lifted', 'lifted', 'held', 'held', 'tackle']],
+  ] as const)('is handled by its mass: a %s of %j kg', (role, masses, handled) => {
+    expect(masses.map((mass) => handlingOf(role, mass))).toEqual(handled);
   });
 
   it('is told to whoever secures it: size and lever of a heavy one, no magnet where none holds', () => {

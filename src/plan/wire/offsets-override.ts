@@ -48,7 +48,7 @@ const rowWith = (row: LadderRow, value: number, isLast: boolean, d: Figure): Lad
     name: say('wire.by-hand')`${{ offset: name }}, set by hand`,
     value,
     unit: 'mm',
-    basis: 'shop',
+    basis: 'job',
     source: saidBy.job,
   });
   if (isLast) return { ...row, offset };

@@ -16,6 +16,19 @@ const rowAt = (shaft: number): string => {
   const row = din6885(shaft);
   return row === undefined ? 'none' : `${row.over} ${row.to} ${row.width}x${row.height} ${row.shaft.toFixed(1)} ${row.hub.toFixed(1)}`;
 };
+/** By shafts, over and to. */
+const RADII = [
+  [6, 12, '0.08 to 0.16'],
+  [12, 30, '0.16 to 0.25'],
+  [30, 65, '0.25 to 0.40'],
+  [65, 130, '0.40 to 0.60'],
+  [130, 230, '0.70 to 1.00'],
+  [230, 330, '1.20 to 1.60'],
+  [330, 500, '2.00 to 2.50'],
+] as const;
+
+const radiiAt = (shaft: number): string => (din6885(shaft)?.corner ?? []).map((r) => r.toFixed(2)).join(' to ');
+
 const zone = (name: string, size: number): string => {
   const limits = zoneLimits(name, size);
   return limits.kind === 'limits' ? `${limits.low}/${limits.high}` : limits.reason;
@@ -71,18 +84,31 @@ export const checks: readonly CheckRow[] = [
     })),
   ...(
     [
-      [14, '0.1'],
-      [25, '0.2'],
-      [54, '0.2'],
+      [14, '0.1', 'secondary page'],
+      [22, '0.1', 'secondary page'],
+      [22.1, '0.2', 'secondary page'],
+      [54, '0.2', 'secondary page'],
+      [130, '0.2', 'memory'],
+      [131, '0.3', 'memory'],
+      [500, '0.3', 'memory'],
     ] as const
-  ).map(([shaft, value]) => ({
+  ).map(([shaft, value, how]) => ({
     id: `H-10t-${shaft}`,
     source: 'din-6885-1',
     place: 'permitted deviation of the depths',
-    how: 'secondary page' as const,
+    how,
     question: `how much deeper the keyway for a shaft of ${shaft} mm may be, mm`,
     value,
     ours: () => (din6885(shaft)?.deeper ?? Number.NaN).toFixed(1),
+  })),
+  ...RADII.map(([over, to, value]) => ({
+    id: `H-10r-${to}`,
+    source: 'din-6885-1',
+    place: 'radii in the bottom of the keyway',
+    how: 'memory' as const,
+    question: `least and largest radius for shafts over ${over} to ${to} mm, mm`,
+    value: `${value}, ${value}`,
+    ours: () => `${radiiAt(over + 0.1)}, ${radiiAt(to)}`,
   })),
   {
     id: 'H-10z',

@@ -134,7 +134,7 @@ const isoRoom = ({ module, teeth, reference, thickness }: Basic, asked: ClassAsk
 const engagementBasis = ({ engagement }: ClassAsked) =>
   engagement === undefined
     ? ({ basis: 'common practice', source: { file: 'common-practice' } } as const)
-    : ({ basis: 'drawing', source: saidBy.request } as const);
+    : ({ basis: 'job', source: saidBy.request } as const);
 
 const ansiRoom = ({ teeth }: Basic, asked: ClassAsked): Pick<ClassRoom, 'total' | 'variation'> => {
   const share = published(
@@ -148,7 +148,7 @@ const ansiRoom = ({ teeth }: Basic, asked: ClassAsked): Pick<ClassRoom, 'total' 
     name: say('spline.pitch')`diametral pitch`,
     value: asked.pitch ?? 0,
     unit: '1',
-    basis: 'drawing',
+    basis: 'job',
     source: saidBy.request,
   });
   const machining = apply(ansiMachining, { pitch, teeth, share }, { key: 'machining-tolerance' });

@@ -186,7 +186,7 @@ const sizesOf = (
     name: say('spline.splines')`splines`,
     value: splines,
     unit: '1',
-    basis: 'drawing',
+    basis: 'job',
     source: saidBy.request,
   });
   const chord = apply(

@@ -2,7 +2,7 @@
 
 import { type Figure, given } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
-import type { Citation, Source } from '../../quantity/source.ts';
+import { basisOf, type Citation, type Source } from '../../quantity/source.ts';
 import type { Finding } from '../../text/finding.ts';
 import { mm, number } from '../../text/part.ts';
 import { phrases, say, symbols } from '../../text/say.ts';
@@ -35,7 +35,7 @@ const at = (path: keyof ToolRequest) => ({ place: { kind: 'field', path } }) as 
 const angle = (side: 'left' | 'right', value: number, source?: Citation): Figure =>
   source === undefined
     ? found(`flank-${side}`, words[side], value, words.half, { unit: 'rad', source: { file: 'definition' } })
-    : given({ key: `flank-${side}`, name: words[side], value, unit: 'rad', basis: 'published', source });
+    : given({ key: `flank-${side}`, name: words[side], value, unit: 'rad', basis: basisOf(source), source });
 
 export const askedPoint = (request: ToolRequest): AskedPoint | Refused => {
   const pitch = pitchOf(request);
@@ -78,7 +78,7 @@ const pitchOf = ({ pitch, threadsPerInch }: ToolRequest): Figure | Refused | und
 };
 
 const published = (key: string, name: Text, value: number, source: Source): Figure =>
-  given({ key, name, value, unit: 'mm', basis: 'published', source });
+  given({ key, name, value, unit: 'mm', basis: basisOf(source), source });
 
 const own = (key: string, name: Text, value: number | undefined): Figure | undefined =>
   value === undefined ? undefined : asked(key, name, value);

@@ -37,7 +37,6 @@ export const overRollers: Formula<'reference' | 'teeth' | 'pin'> = {
   source: 'iso-606',
   unit: 'mm',
   inputs: { reference: inMm('pitch diameter'), teeth: plain('teeth'), pin: inMm('pin') },
-  unchecked: 'the standard prints the formula; no table of sizes over pins was at hand',
   compute: ({ reference, teeth, pin }) => reference * (teeth % 2 === 0 ? 1 : Math.cos(Math.PI / (2 * teeth))) + pin,
 };
 
@@ -76,7 +75,7 @@ export const sprocket = shapeKind({
       name: say('wheel.teeth')`teeth`,
       value: teeth,
       unit: '1',
-      basis: 'drawing',
+      basis: 'job',
       source: saidBy.request,
     });
     const reference = apply(
