@@ -16,6 +16,8 @@ export const catalogue = {
   'scale-below-resolution': 'note',
   'wire-by-whole-job': 'note',
   'wire-not-proven': 'warning',
+  'planned-again': 'note',
+  'plan-not-proven': 'refusal',
   'corners-eased': 'repair',
   'shape-limits-narrow': 'warning',
   'shape-limits-unasked': 'note',

@@ -111,6 +111,22 @@ export const manual: Manual<typeof catalogue> = {
     remedy:
       'Ask for the next cheapest wire by name (`wire` in the job, or `--wire`) and see whether its program is proven. Compare the prices in the table of wires before you promise anything.',
   },
+  'planned-again': {
+    title: 'The first plan was refused by our own proof, and another is proven',
+    meaning:
+      'The proof did not agree with what was planned first. The contours at which it failed were planned again with another entry, and so another start hole and tab, up to four times, and this plan is proven.',
+    matters:
+      'Nothing is wrong with the program. Start hole and tab lie where they would not have been placed at first, and hours and price are those of this plan.',
+    remedy: 'Nothing, or look whether the new start suits the clamping.',
+  },
+  'plan-not-proven': {
+    title: 'No plan that was made is proven',
+    meaning:
+      'The proof refused the plan, and where another entry might help up to four others as well. The planner made a mistake that its proof found: the drawing need not have any. The program is kept under a name that says it is not proven, for looking into it.',
+    matters: 'The program must not be run. It is no reason to refuse the order, so no reply to the customer is printed.',
+    remedy:
+      'Look at the places that the proof names. Set entry, start hole or tab there by hand (`overrides`), or the start from the edge (`start`), and ask again; or program this job yourself. Please report the drawing.',
+  },
   'corners-eased': {
     title: 'Inside corners were rounded before planning, as agreed',
     meaning:

@@ -112,6 +112,8 @@ export interface WayAsked {
   /** Diameter of the start holes to drill. */
   readonly startHole: number;
   readonly run: 'attended' | 'unattended first';
+  /** By loop id: entries at which the proof refused an earlier plan; others are taken. */
+  readonly refused?: Readonly<Record<string, readonly Point[]>> | undefined;
   /** What the control does at an outside corner under compensation. */
   readonly outsideCorners: 'arc' | 'intersection';
   /** By id of loop or line: begun from a hole, as loops are when nothing is said, or from the edge of the block. */

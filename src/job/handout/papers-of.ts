@@ -33,7 +33,9 @@ const isUsual = ({ length, finish, decimalMark }: Reader): boolean => length ===
 
 /** Without a program there is nothing to set up. */
 const writtenPaper = (name: PaperName, facts: JobFacts, run: JobRun): WrittenPaper | undefined => {
-  if (name === 'quotation') return quotation(facts, offerOf(facts, run));
+  // A mistake of our own planner is no reply to a customer.
+  if (name === 'quotation')
+    return facts.findings.some((f) => f.code === 'plan-not-proven') ? undefined : quotation(facts, offerOf(facts, run));
   const [cut, program] = [cutOf(facts), programOf(facts)];
   if (cut === undefined || program === undefined) return undefined;
   const made = { cut, program };

@@ -12,7 +12,6 @@ import type { Asked, Head, JobFacts, JobOutcome } from '../../result/facts.ts';
 import type { CutFacts, HoursFacts, ProgramFacts, RefusedFacts } from '../../result/outcome-facts.ts';
 import type { Finding } from '../../text/finding.ts';
 import { byGravity } from '../../text/severity.ts';
-import { proofQuestion } from '../files/setup-file.ts';
 import { ratesInvented } from '../house-shop.ts';
 import type { JobRun } from '../job-run.ts';
 import { toldOnce } from '../listed-once.ts';
@@ -21,31 +20,29 @@ import { assumptions } from '../request/assumptions.ts';
 import { withoutCutLines } from '../request/open-line-request.ts';
 import { overridesOf } from '../request/overrides.ts';
 import { datumOf } from '../request/request.ts';
-import { asDrawn } from '../request/scale.ts';
 import { machineOf } from '../shop.ts';
 import type { Answer, Answered, ProvenProgram } from './answer.ts';
 import { besideCut, besideRefused } from './extras.ts';
 import { figuresOf } from './figures-of.ts';
 import type { NoHours, NotRequested, NotWritten, Programmed, Refused, Requested, Timed } from './outcomes.ts';
+import { settledPlan } from './plan-again.ts';
 import { scheduleFindings, scheduleOf } from './schedule.ts';
 import { noSentence, yesSentence } from './sentence.ts';
-import { setupOf } from './setup-of.ts';
 import { shapeLimitsFindings } from './shape-limits.ts';
-import { provenOf } from './stages.ts';
 import { type ChosenProgram, wireDoubt } from './wire-choice.ts';
 
 type Choice = Pick<ChosenProgram, 'wires' | 'findings'>;
 
 /** Of a job that has a program: what its proof says, its hours where they are known, and whether it is a yes. */
-export const answerOf = (run: JobRun, hours: Timed | NoHours, choice: Choice): Answer => {
+export const answerOf = (run: JobRun, planned: Timed | NoHours, choice: Choice): Answer => {
+  const { hours, proven, proof, findings: ours } = settledPlan(run, planned);
   const { made } = hours;
   const { asked, plan, written } = made;
-  const proven = provenProgramOf(run, hours);
-  const proof = provenOf(run, proven);
   const laid = hours.kind === 'timed' ? scheduleOf(run, hours) : undefined;
   const beside = besideCut(besideAsked(run, asked), plan, hours.kind === 'timed' ? hours.estimate : undefined);
   const cut = cutFacts(plan, beside.facts, choice);
   const findings = findingsOf(asked, [
+    ...ours,
     ...asked.findings,
     ...choice.findings,
     ...wireDoubt(proof, choice.wires),
@@ -174,18 +171,6 @@ const cutFacts = (plan: CutPlan, beside: Pick<CutFacts, 'budgets' | 'otherWays'>
   ...beside,
   wires,
 });
-
-/** The question that the program puts to the proof, and what else it takes to put it again. */
-const provenProgramOf = (run: JobRun, { made, program }: Timed | NoHours): ProvenProgram => {
-  const { asked, plan, written } = made;
-  const { request, material } = asked;
-  const setup = setupOf(run, request, plan, material, written);
-  return {
-    setup,
-    read: program,
-    question: proofQuestion(written.text, setup, request.wanted, asDrawn(plan.block, request.scaled), request.lines),
-  };
-};
 
 const programFacts = (
   { job, dialect }: JobRun,

@@ -7,9 +7,10 @@ import { requestOf } from '../request/request.ts';
 import { unusable } from '../request/unusable.ts';
 import type { Answer } from './answer.ts';
 import { answerOf, refusedAnswer } from './answer-of.ts';
-import type { NoHours, NotRequested, NotWritten, Programmed, Refused, Requested, Scheduled, Stopped, Timed } from './outcomes.ts';
+import type { NotRequested, NotWritten, Programmed, Refused, Requested, Scheduled, Stopped, Timed } from './outcomes.ts';
 import { scheduleOf } from './schedule.ts';
-import { drawingOf, estimateOf, type Made, readBack } from './stages.ts';
+import { drawingOf, type Made } from './stages.ts';
+import { timed } from './timed.ts';
 import { chosenProgram } from './wire-choice.ts';
 
 /** What the pipeline comes to, by the stage it is run up to. An answer tells itself what stands against the job. */
@@ -49,13 +50,6 @@ const programmed = (asked: Requested, made: Made): Programmed | Refused | NotWri
 const toHours = (run: JobRun): Timed | Stopped => {
   const made = toProgram(run);
   return made.kind === 'programmed' ? timed(run, made) : made;
-};
-
-const timed = (run: JobRun, made: Programmed, program = readBack(run, made.written, made.asked.request)): Timed | NoHours => {
-  const estimated = estimateOf(run, made.plan, program);
-  return estimated.kind === 'estimate'
-    ? { kind: 'timed', made, program, estimate: estimated.estimate }
-    : { kind: 'no hours', made, program, findings: [estimated.finding] };
 };
 
 const toSchedule = (run: JobRun): Scheduled | Stopped => {

@@ -32,6 +32,7 @@ import { type Candidate, type Candidates, candidatesFor, type EntryAsked } from 
 import { type Effort, QUICK, THOROUGH } from '../start/entry-places.ts';
 import { LEAST_ROOM, type Measures, measuresOf, ROOMY_LEAD } from '../start/lead-lengths.ts';
 import type { PlacedOverride } from '../start/override.ts';
+import { isRefused } from '../start/refused-start.ts';
 import { slugBreaks } from '../start/slug-breaks.ts';
 import { strengthened, type TabSize, tabAgainstBending, tabFor, tabFromOverride } from '../start/tab.ts';
 import type { Fit } from '../wire/fit-of-shape.ts';
@@ -83,6 +84,7 @@ export const designFor = (asked: DesignAsked): Designed => {
   // An opening that is cut without a core is begun where its slug would be, so that there is a way in whenever there is one for a slug.
   const tab = overrideTab(asked.override) ?? tabFor({ ...piece, perimeter: perimeterOf(contour) });
   const noCore = rings !== undefined;
+  const wasRefused = isRefused(shape, asked.question);
   let refusal = leadFinding(shape, measures);
   for (const effort of [QUICK, THOROUGH]) {
     const slug = noCore ? 0 : piece.area;
@@ -97,6 +99,7 @@ export const designFor = (asked: DesignAsked): Designed => {
     }
     refusal = leadFinding(shape, measures);
     for (const candidate of candidates.ranked) {
+      if (wasRefused(candidate.spot.at)) continue;
       const own = noCore ? NO_TAB : hangingTab(asked, candidate, tab);
       const design = laidOut(asked, measures, candidate, own);
       if (design === undefined) continue;

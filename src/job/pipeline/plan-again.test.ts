@@ -1,0 +1,129 @@
+/** What happens when our own proof refuses what was planned: other plans are tried, and a failure is told as ours. */
+import { describe, expect, it } from 'vitest';
+import { asciiDxf, type Tag } from '../../../test/dxf-writer.ts';
+import { jobRun } from '../../cli/inputs.ts';
+import { printPlain } from '../../text/print/print.ts';
+import { papersOf } from '../handout/papers-of.ts';
+import { type Job, jobSchema } from '../job.ts';
+import type { JobRun } from '../job-run.ts';
+import type { Answered } from './answer.ts';
+import { runUpTo } from './pipeline.ts';
+
+const plate = jobRun('examples/split-jaw/split-jaw.job.json', {}, '2026-11-25');
+
+type Shape = readonly (readonly [x: number, y: number])[] | { readonly x: number; readonly y: number; readonly radius: number };
+
+const tagsOf = (shape: Shape): readonly Tag[] =>
+  'radius' in shape
+    ? [
+        [0, 'CIRCLE'],
+        [8, '0'],
+        [10, shape.x],
+        [20, shape.y],
+        [40, shape.radius],
+      ]
+    : [
+        [0, 'LWPOLYLINE'],
+        [8, '0'],
+        [90, shape.length],
+        [70, 1],
+        ...shape.flatMap(([x, y]): Tag[] => [
+          [10, x],
+          [20, y],
+        ]),
+      ];
+
+/** In mm, each shape a contour of its own. */
+const drawn = (shapes: readonly Shape[], job: Partial<Job> = {}): JobRun => {
+  const header: readonly Tag[] = [
+    [0, 'SECTION'],
+    [2, 'HEADER'],
+    [9, '$ACADVER'],
+    [1, 'AC1015'],
+    [9, '$INSUNITS'],
+    [70, 4],
+    [0, 'ENDSEC'],
+  ];
+  const drawing = asciiDxf([...header, [0, 'SECTION'], [2, 'ENTITIES'], ...shapes.flatMap(tagsOf), [0, 'ENDSEC'], [0, 'EOF']]);
+  const asked = jobSchema.parse({ drawing: 'drawn.dxf', material: 'd2', height: 20 });
+  return { ...plate, job: { ...asked, ...job }, drawing, drawingName: 'drawn.dxf' };
+};
+
+const answered = (run: JobRun): Answered => {
+  const answer = runUpTo(run, 'answer');
+  if (answer.kind !== 'answered') throw new Error('the job can be judged');
+  return answer;
+};
+
+const codes = ({ facts }: Answered): readonly string[] => facts.findings.filter((f) => f.code.startsWith('plan')).map((f) => f.code);
+
+const box = (x: number, y: number, width: number, depth: number): Shape => [
+  [x, y],
+  [x + width, y],
+  [x + width, y + depth],
+  [x, y + depth],
+];
+
+/** A part with a pocket behind a neck so wide, mm, that the metal in the pocket hangs by a strip that is narrower still. */
+const necked = (width: number, pocket: number): Shape => {
+  const [left, right] = [20 - width / 2, 20 + width / 2];
+  return [
+    [0, 0],
+    [40, 0],
+    [40, 30],
+    [right, 30],
+    [right, 20],
+    [28, 20],
+    [28, 20 - pocket],
+    [12, 20 - pocket],
+    [12, 20],
+    [left, 20],
+    [left, 30],
+    [0, 30],
+  ];
+};
+
+/** An opening with a part in it, and a hole in the waste beside the part from which it would be begun. */
+const beside = (x: number, y: number): readonly Shape[] => [
+  box(0, 80, 60, 60),
+  box(10, 85, 30, 45),
+  { x, y, radius: 7.107 },
+  { x: x - 5.735, y: y + 10.24, radius: 1.2455 },
+];
+
+describe('a plan that our own proof refuses', () => {
+  it.each([
+    ['a part begun from a hole whose slit would cut its tab', beside(29.389, 105.472)],
+    ['the same elsewhere in its opening', beside(29.2, 105.2)],
+  ])('is made again, and the new one is proven: %s', (_, paths) => {
+    const answer = answered(drawn(paths));
+    expect(answer.facts.outcome.answer).toBe('yes');
+    expect(codes(answer)).toEqual(['planned-again']);
+    const finding = answer.facts.findings.find((f) => f.code === 'planned-again');
+    expect(finding && printPlain(finding.text)).toMatch(
+      /Our own proof refused the first plan; L3 now start elsewhere, and plan [2-5] is proven/,
+    );
+    expect(papersOf(answer.facts, drawn(paths)).map(([name]) => name)).toContain('quotation');
+  });
+
+  it('is not made again where the first is proven', () => {
+    expect(codes(answered(drawn([box(20, 20, 40, 30)])))).toEqual([]);
+  });
+
+  it('is told as our failure and not to the customer where none is proven', () => {
+    const run = drawn([necked(0.5, 6)]);
+    const answer = answered(run);
+    expect(codes(answer)).toEqual(['plan-not-proven']);
+    expect(printPlain(answer.facts.sentence)).toMatch(
+      /^No\. Our own proof refused every plan that was made \(5\): that is a fault of this software/,
+    );
+    expect(papersOf(answer.facts, run).map(([name]) => name)).not.toContain('quotation');
+  });
+
+  it('may be the doing of who set registers by hand: then it is no failure of ours', () => {
+    const run = drawn([box(20, 20, 40, 30)], { passes: 2, offsets: [0.3, 0.2] });
+    const answer = answered(run);
+    expect([answer.facts.outcome.answer, codes(answer)]).toEqual(['no', []]);
+    expect(papersOf(answer.facts, run).map(([name]) => name)).toContain('quotation');
+  });
+});
