@@ -5,7 +5,7 @@ import { NOTHING } from '../src/text/say.ts';
 import { type CheckCollection, collectChecks, judgeChecks, judgeRow, numberIn } from '../tools/checks.ts';
 
 /** Rows there have been, all of which run code of the product: raise it when rows are added, never lower it. */
-const leastRows = 1059;
+const leastRows = 1063;
 
 const good: CheckRow = {
   id: 'X-1',

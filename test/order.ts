@@ -8,6 +8,8 @@ export const LONG = [
   'test/kinds-of-cut.test.ts',
   'test/files-of-0.3.test.ts',
   'test/one-leaf.test.ts',
+  'test/checks.test.ts',
+  'tools/altered.test.ts',
   'test/told-in-inch.test.ts',
   'test/drawing-shown.test.ts',
   'src/job/request/shape-drawing.test.ts',

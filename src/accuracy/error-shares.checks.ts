@@ -9,8 +9,6 @@ import { programScale, sizeAtReference } from './program-scale.ts';
 const moves = (family: Family, skims: number, opened = 0): number =>
   stressRelease.compute({ rate: stressRate(family).value, length: 100, opened, left: stressLeft.value, skims });
 
-const yes = (holds: boolean): string => (holds ? 'yes' : 'no');
-
 export const checks: readonly CheckRow[] = [
   {
     id: 'F-05-budget',
@@ -38,24 +36,6 @@ export const checks: readonly CheckRow[] = [
     question: 'steel of 11.5e-6/K that measures 100.00575 mm at 25 °C, size at 20 °C, mm',
     value: '100.0000',
     ours: () => sizeAtReference.compute({ size: 100.00575, expansion: 11.5, temperature: 25 }),
-  },
-  {
-    id: 'CP-stress-metal',
-    source: 'common-practice',
-    place: 'stress in blocks',
-    how: 'memory',
-    question: 'rolled aluminium moves more than tool steel, and tool steel more than carbide',
-    value: 'yes',
-    ours: () => yes(moves('aluminium', 0) > moves('tool steel', 0) && moves('tool steel', 0) > moves('carbide', 0)),
-  },
-  {
-    id: 'CP-stress-frame',
-    source: 'common-practice',
-    place: 'stress in blocks',
-    how: 'memory',
-    question: 'a frame of which more is cut away moves more, and skims cut most of the movement away',
-    value: 'yes',
-    ours: () => yes(moves('tool steel', 0, 0.6) > moves('tool steel', 0, 0.1) && moves('tool steel', 2) < moves('tool steel', 0) / 5),
   },
   ...(
     [

@@ -3,7 +3,7 @@
 import { thermalGrowth } from '../accuracy/thermal-growth.ts';
 import type { CheckRow } from '../quantity/check.ts';
 import { neighbours } from '../sequence/sequence.ts';
-import { conditions, diameters, energies, heights, model, plain, yes } from './cases.fixture.ts';
+import { conditions, diameters, heights, model, plain, yes } from './cases.fixture.ts';
 import { checkCut } from './cut/check-cut.ts';
 import { findMaterial } from './material/find-material.ts';
 import { wireRange } from './starting-model.ts';
@@ -17,8 +17,10 @@ const cost = (wire: Wire, machine: number, height: number): number =>
 
 const kinds = [...new Set(wires.map((w) => w.kind))];
 const family = (kind: Wire['kind']): readonly Wire[] => wires.filter((w) => w.kind === kind).sort((a, b) => a.diameter - b.diameter);
-const finerNever = (worse: (fine: Wire, thick: Wire) => boolean): string =>
-  yes(kinds.every((k) => neighbours(family(k)).every(([fine, thick]) => worse(fine, thick))));
+/** Of each wire and the next thicker one of its kind. */
+const pairs = kinds.flatMap((k) => neighbours(family(k)));
+const greatest = (ratio: (fine: Wire, thick: Wire) => number): number => Math.max(...pairs.map(([fine, thick]) => ratio(fine, thick)));
+const least = (ratio: (fine: Wire, thick: Wire) => number): number => Math.min(...pairs.map(([fine, thick]) => ratio(fine, thick)));
 
 const practice = (id: string, question: string, ours: () => number | string, value = 'yes'): CheckRow => ({
   id: `CP-${id}`,
@@ -30,6 +32,11 @@ const practice = (id: string, question: string, ours: () => number | string, val
   ours,
 });
 
+const within = (id: string, question: string, value: string, [low, high]: readonly [number, number], ours: () => number): CheckRow => ({
+  ...practice(id, question, ours, value),
+  limits: { low, high, reason: 'what the trade agrees on' },
+});
+
 const growth = (material: string): number =>
   thermalGrowth.compute({ expansion: conditions({ material }).material.expansion.value, length: 100, rise: 1 });
 
@@ -39,31 +46,29 @@ export const checks: readonly CheckRow[] = [
   practice('wire-range', 'are wires from 0.025 to 0.356 mm accepted, and those just outside refused?', () =>
     yes(!refused(wireRange.low) && !refused(0.356) && diameters.every((d) => !refused(d)) && refused(0.0249) && refused(0.3561)),
   ),
-  practice('finer-never-faster', 'is a finer wire never faster?', () =>
-    yes(
-      heights.every(
-        (height) => finerNever((fine, thick) => model({ wire: fine, height }).rate <= model({ wire: thick, height }).rate) === 'yes',
-      ),
+  within('finer-never-faster', 'greatest rate of a finer wire of the house against the next thicker one', '1', [0, 1], () =>
+    greatest((fine, thick) =>
+      Math.max(...heights.map((height) => model({ wire: fine, height }).rate / model({ wire: thick, height }).rate)),
     ),
   ),
-  practice('finer-never-cheaper', 'is a finer wire never cheaper per area, at machine rates of 30 to 120 an hour?', () =>
-    yes(
-      [3000, 6000, 12000].every((rate) =>
-        heights.every((h) => finerNever((fine, thick) => cost(fine, rate, h) >= cost(thick, rate, h)) === 'yes'),
-      ),
+  within('finer-never-cheaper', 'least cost by area of a finer wire against the next thicker one, at 30 to 120 an hour', '1', [1, 10], () =>
+    least((fine, thick) =>
+      Math.min(...[3000, 6000, 12000].flatMap((rate) => heights.map((h) => cost(fine, rate, h) / cost(thick, rate, h)))),
     ),
   ),
-  practice('sealed-never-slower', 'are sealed nozzles never slower than lifted ones?', () =>
-    yes(
-      heights.every((height) => {
-        const sealed = model({ height, flush: 'sealed' });
-        const one = model({ height, flush: 'one side' });
-        const lifted = model({ height, flush: 'lifted' });
-        return (
-          sealed.rate >= one.rate && one.rate >= lifted.rate && energies.every((e) => sealed.skimFeed(e, 0.01) >= lifted.skimFeed(e, 0.01))
-        );
-      }),
-    ),
+  within(
+    'flush-one-side',
+    'rate with one nozzle off the work against both on it',
+    '0.75',
+    [0.65, 0.85],
+    () => model({ flush: 'one side' }).rate / model().rate,
+  ),
+  within(
+    'flush-lifted',
+    'rate with both nozzles off the work against both on it',
+    '0.5',
+    [0.4, 0.6],
+    () => model({ flush: 'lifted' }).rate / model().rate,
   ),
   practice('non-conductor-refused', 'are ceramics, glass and plastics refused?', () =>
     yes(['alumina', 'zirconia', 'glass', 'acrylic', 'nylon'].every((m) => findMaterial(m).kind === 'non-conductor')),

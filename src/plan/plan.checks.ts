@@ -35,11 +35,17 @@ const pathRadius = (radius: number, offset: number): number => {
   return centre.kind === 'arc' ? centre.radius : 0;
 };
 
-const yes = (holds: boolean): string => (holds ? 'yes' : 'no');
+const tabOf = (mass: number): number => tabFor({ mass, area: 10000, perimeter: 400 }).length;
 
 const rough = (): { readonly offset: number; readonly hole: number } => {
   const plan = planned(questionFor(plate()));
   return { offset: there(plan.passes[0]).offset.value, hole: there(plan.contours.find((c) => c.loop === 'L3')).hole.diameter };
+};
+
+/** What is left between the hole's edge and the rough cut, mm. */
+const metalBeside = (height: number): number => {
+  const { offset, hole } = rough();
+  return roomFor(hole, { diameter: hole, roughOffset: offset, height }) - hole / 2 - offset;
 };
 
 export const checks: readonly CheckRow[] = [
@@ -61,30 +67,42 @@ export const checks: readonly CheckRow[] = [
     value: '0.045',
     ours: () => pathRadius(0.2, 0.155),
   },
-  {
-    id: 'CP-tab',
-    source: 'common-practice',
-    place: 'tabs',
-    how: 'memory',
-    question: 'tabs of pieces from 10 g to 6 kg are 1 to 6 mm long, and longer when heavier',
-    value: 'yes',
-    ours: () => {
-      const lengths = [0.01, 0.1, 1, 3, 6].map((mass) => tabFor({ mass, area: 10000, perimeter: 400 }).length);
-      return yes(lengths.every((l, i) => l >= 1 && l <= 6 && (i === 0 || l > there(lengths[i - 1]))));
-    },
-  },
+  ...(
+    [
+      [0.01, '1', 1, 1.5],
+      [1, '3', 2.2, 3.8],
+      [6, '6', 5, 6],
+    ] as const
+  ).map(
+    ([mass, value, low, high]): CheckRow => ({
+      id: `CP-tab-${mass}`,
+      source: 'common-practice',
+      place: 'tabs, longer under heavier pieces',
+      how: 'memory',
+      question: `tab of a piece of ${mass} kg, mm`,
+      value,
+      ours: () => tabOf(mass),
+      limits: { low, high, reason: 'from 1 mm for the lightest to 6 mm for the heaviest; in between shops differ by a quarter' },
+    }),
+  ),
   {
     id: 'CP-hole',
     source: 'common-practice',
     place: 'start holes',
     how: 'memory',
-    question: "a hole's edge keeps at least 0.5 mm and the rough offset from the contour, more in tall blocks",
-    value: 'yes',
-    ours: () => {
-      const { offset, hole } = rough();
-      const low = roomFor(hole, { diameter: hole, roughOffset: offset, height: 10 });
-      const tall = roomFor(hole, { diameter: hole, roughOffset: offset, height: 200 });
-      return yes(low - hole / 2 >= 0.5 + offset && tall > low);
-    },
+    question: "metal between a start hole's edge and the rough cut, low block, mm",
+    value: '0.5',
+    ours: () => metalBeside(10),
+    limits: { low: 0.5, high: 0.65, reason: 'at least half a millimetre, and a drill that wanders by 1 in 100' },
+  },
+  {
+    id: 'CP-hole-tall',
+    source: 'common-practice',
+    place: 'start holes',
+    how: 'memory',
+    question: 'more of it in a block of 200 mm than in one of 10 mm, mm',
+    value: '1.9',
+    ours: () => metalBeside(200) - metalBeside(10),
+    limits: { low: 1.5, high: 2.3, reason: 'drilled holes wander by 1 in 100 of their depth' },
   },
 ];

@@ -63,6 +63,11 @@ const scopeRows = (
   }),
 );
 
+const jetRough = (thickness: number): number =>
+  jetRoughness.compute({ base: jetEdge.roughBase.value, slope: jetEdge.roughSlope.value, thickness });
+const jetSquare = (thickness: number): number =>
+  jetPerpendicularity.compute({ base: jetEdge.squareBase.value, slope: jetEdge.squareSlope.value, thickness });
+
 export const checks: readonly CheckRow[] = [
   ...tableRows,
   ...scopeRows,
@@ -137,19 +142,21 @@ export const checks: readonly CheckRow[] = [
       return cut && not.stainless !== undefined && not.aluminium !== undefined ? 'yes' : 'no';
     },
   },
-  {
-    id: 'CP-jet-depth',
-    source: 'common-practice',
-    place: 'abrasive jets',
-    how: 'memory',
-    question: 'a jet cuts rougher and less square with depth',
-    value: 'yes',
-    ours: () => {
-      const rough = (thickness: number) =>
-        jetRoughness.compute({ base: jetEdge.roughBase.value, slope: jetEdge.roughSlope.value, thickness });
-      const zone = (thickness: number) =>
-        jetPerpendicularity.compute({ base: jetEdge.squareBase.value, slope: jetEdge.squareSlope.value, thickness });
-      return rough(60) > rough(10) && zone(60) > zone(10) ? 'yes' : 'no';
-    },
-  },
+  ...(
+    [
+      ['rough', 'Ra', 1.3, () => jetRough(60) / jetRough(10)],
+      ['square', 'perpendicularity', 1.3, () => jetSquare(60) / jetSquare(10)],
+    ] as const
+  ).map(
+    ([id, what, least, ours]): CheckRow => ({
+      id: `CP-jet-${id}`,
+      source: 'common-practice',
+      place: 'abrasive jets',
+      how: 'memory',
+      question: `${what} of a jet's edge in 60 mm against 10 mm`,
+      value: '2',
+      ours,
+      limits: { low: least, high: 6, reason: 'it grows with depth; how much, shops do not agree' },
+    }),
+  ),
 ];

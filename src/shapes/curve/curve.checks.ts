@@ -4,8 +4,6 @@ import { leastPathRadius, lobeTopRadius, shortening } from './pin-ring.ts';
 import { reduction } from './rotor-sizes.ts';
 import { archimedeanLength, involuteLength, logarithmicLength } from './spiral-lines.ts';
 
-const yes = (holds: boolean): string => (holds ? 'yes' : 'no');
-
 export const checks: readonly CheckRow[] = [
   {
     id: 'H-R1a',
@@ -30,13 +28,18 @@ export const checks: readonly CheckRow[] = [
     source: 'plane-curves',
     place: 'epicycloids',
     how: 'recomputed',
-    question: 'is the curve with e z = R, an epicycloid, bent to nothing in its cusps?',
-    value: 'yes',
-    ours: () =>
-      yes(
-        shortening.compute({ radius: 40, pins: 8, eccentricity: 5 }) === 1 &&
-          leastPathRadius.compute({ radius: 40, pins: 8, eccentricity: 5 }) === 0,
-      ),
+    question: 'radius of curvature in the cusps of the curve with e z = R, an epicycloid, mm',
+    value: '0.0000',
+    ours: () => leastPathRadius.compute({ radius: 40, pins: 8, eccentricity: 5 }),
+  },
+  {
+    id: 'H-R1d',
+    source: 'plane-curves',
+    place: 'epicycloids',
+    how: 'recomputed',
+    question: 'e z / R of that curve',
+    value: '1.0000',
+    ours: () => shortening.compute({ radius: 40, pins: 8, eccentricity: 5 }),
   },
   {
     id: 'H-R2',
