@@ -6,7 +6,7 @@ import { useWords } from '../words/use-words.ts';
 import type { Words } from '../words/words-for.ts';
 import type { ClockView, ProgramView } from '../work/views.ts';
 import { SPEEDS } from './playing.ts';
-import { oclockOf } from './strip-scale.ts';
+import { whenOf } from './strip-scale.ts';
 import { nextStep, type Standing, stepBefore, type Timeline } from './timeline.ts';
 import { useLessMotion } from './use-playback.ts';
 import { useReplayed } from './use-replayed.ts';
@@ -70,7 +70,7 @@ export const Replay = (props: ReplayProps): ReactNode => {
       </div>
       <p className="replay-says" aria-live={playing ? 'off' : 'polite'}>
         {moment !== undefined && now !== undefined
-          ? words.says(oclockOf(clock.start + moment), ended ? words.ended : saidOf(now.standing, clock, locale, words))
+          ? words.says(whenOf(clock.start + moment, clock, locale), ended ? words.ended : saidOf(now.standing, clock, locale, words))
           : still
             ? words.stepped
             : words.shortened}

@@ -6,7 +6,7 @@ import type { ClockView } from '../work/views.ts';
 import { StartField, StartHandle } from './start-handle.tsx';
 import { StopList } from './stop-list.tsx';
 import { StripPicture } from './strip-picture.tsx';
-import { dayOf, marksOf, oclockOf, type Span, stripSpan } from './strip-scale.ts';
+import { dayOf, marksOf, oclockOf, type Span, stripSpan, whenOf } from './strip-scale.ts';
 import '../look/replay.css';
 
 export interface ShiftStripProps {
@@ -113,7 +113,7 @@ const MomentSlider = ({ clock, moment, span, perMinute, hidden, onMoment }: Mome
       type="range"
       className="strip-moment"
       aria-label={words.moment}
-      aria-valuetext={`${oclockOf(at)}`}
+      aria-valuetext={whenOf(at, clock)}
       min={0}
       max={length}
       step={length / 1000}

@@ -2,7 +2,7 @@
 import { memo, type PointerEvent, type ReactNode, useState } from 'react';
 import { useWords } from '../words/use-words.ts';
 import type { ClockView } from '../work/views.ts';
-import { clustered, DAY, dayOf, joined, nightsWithin, oclockOf, type Span, type StripMark, ticksOf } from './strip-scale.ts';
+import { clustered, DAY, dayOf, joined, nightsWithin, oclockOf, type Span, type StripMark, ticksOf, whenOf } from './strip-scale.ts';
 
 /** px: pins, the band with its bars, the axis. */
 const PIN = 16;
@@ -68,7 +68,7 @@ export const StripPicture = (props: StripPictureProps): ReactNode => {
           data-side={x(first.from) > width / 2 ? 'left' : 'right'}
           style={tipAt(x(first.from), width)}
         >
-          <strong>{oclockOf(first.from)}</strong> {words.mark(first.kind)}
+          <strong>{whenOf(first.from, clock, locale)}</strong> {words.mark(first.kind)}
           {first.atNight && `, ${words.atNight}`}. {first.what}
           {(pointed?.length ?? 0) > 1 && ` ${words.near((pointed?.length ?? 1) - 1)}`}
         </p>

@@ -129,4 +129,7 @@ export const momentOfIso = (text: string): number | undefined => {
 
 /** '07:00' and 'Thu 26 Nov'. */
 export const oclockOf = (at: number): string => isoOf(at).slice(11);
+/** With its day where the run goes on over midnight. */
+export const whenOf = (at: number, { start, finish }: Pick<ClockView, 'start' | 'finish'>, locale?: string): string =>
+  dayOf(start) === dayOf(finish) ? oclockOf(at) : `${dayOf(at, locale)} ${oclockOf(at)}`;
 export const dayOf = (at: number, locale?: string): string => localDay(at, locale);

@@ -2,7 +2,7 @@
 
 import { type ReactNode, useEffect, useMemo, useState } from 'react';
 import type { LogEntry } from '../../server/message/job-record.ts';
-import { localTime } from '../../text/print/local.ts';
+import { localMoment } from '../../text/print/local.ts';
 import { print } from '../../text/print/print.ts';
 import { startLogKeeper } from '../state/log-keeper.ts';
 import { type OpenSheet, useSheet } from '../state/open-sheet.ts';
@@ -127,5 +127,5 @@ const Stops = ({ stops, writeDown }: StopsProps): ReactNode => {
 const asidesOf = (stop: Stop, words: Words['run']): readonly string[] => [
   ...(stop.atNight ? [words.night] : []),
   ...(stop.line === undefined ? [] : [words.line(stop.line)]),
-  ...(stop.ticked === undefined ? [] : [words.tickedAt(localTime(stop.ticked))]),
+  ...(stop.ticked === undefined ? [] : [words.tickedAt(localMoment(stop.ticked))]),
 ];

@@ -37,10 +37,15 @@ describe('a run in words', () => {
     expect(saidOf(many)[1]).toMatch(/ and 22 more times\.$/);
   });
 
-  it("gives an o'clock its date once it is a week away", () => {
+  it('names the days of a run that touches eight of them by their dates, from the first', () => {
     const start = at('2026-11-26T07:00');
-    expect(printPlain(only(oclockText(start + 100, start)))).toBe('Thu 08:40');
-    expect(printPlain(only(oclockText(start + 8 * 1440, start)))).toBe('Fri 4 Dec 07:00');
+    expect(printPlain(only(oclockText(start + 100, { start, finish: start + 1440 })))).toBe('Thu 08:40');
+    expect(printPlain(only(oclockText(start + 8 * 1440, { start, finish: start + 8 * 1440 })))).toBe('Fri 4 Dec 07:00');
+    const [monday, next] = [at('2026-11-30T07:00'), at('2026-12-07T06:00')];
+    const eight = [monday, next].map((time) => printPlain(only(oclockText(time, { start: monday, finish: next }))));
+    expect(eight).toEqual(['Mon 30 Nov 07:00', 'Mon 7 Dec 06:00']);
+    const seven = { start: monday, finish: at('2026-12-06T23:00') };
+    expect(printPlain(only(oclockText(monday, seven)))).toBe('Mon 07:00');
   });
 });
 

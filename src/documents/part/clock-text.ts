@@ -29,7 +29,9 @@ const visitsSentence = (clock: Clock): Text => {
   const told = visits.slice(0, MOST_VISITS).map(({ from, to, names }) => {
     const when = moment(from, dayOf(from) === day ? 'time' : 'day and time');
     day = dayOf(from);
-    return to - from > STAYS ? words.visitUntil(when, moment(to, 'time'), namesText(names)) : words.visit(when, namesText(names));
+    return to - from > STAYS
+      ? words.visitUntil(when, moment(to, dayOf(to) === day ? 'time' : 'day and time'), namesText(names))
+      : words.visit(when, namesText(names));
   });
   const more = visits.length - told.length;
   if (more <= 0) return words.visits(list(told));
@@ -78,8 +80,9 @@ const nameOf = ({ kind, piece, stop }: ClockEvent): Text => {
   return stop?.loop?.startsWith('L') === true ? only(contour(stop.loop)) : words.stop;
 };
 
-/** 'Thu 08:40', and with the date where it lies a week or more behind the start. */
-export const oclockText = (at: Moment, start: Moment): Part => moment(at, at - start < 7 * DAY ? 'weekday and time' : 'day and time');
+/** 'Thu 08:40', and with the date throughout a run that touches more than seven days, of which two bear one name. */
+export const oclockText = (at: Moment, { start, finish }: Pick<Clock, 'start' | 'finish'>): Part =>
+  moment(at, dayOf(finish) - dayOf(start) < 7 ? 'weekday and time' : 'day and time');
 
 const words = phrases('on-the-clock', {
   done: (start: Part, done: Part, likely: Text) => say`Start ${{ start }}, finish ${{ done }}${{ likely }}.`,

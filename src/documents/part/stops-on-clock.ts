@@ -17,7 +17,7 @@ export const stopsOnClock = (facts: JobFacts, { stops }: Pick<ProgramFacts['proo
   if (table === undefined || clock === undefined) return table;
   // The same stop comes again with every piece: the first one is told.
   const first = clock.events.filter((e) => e.needsPerson && e.piece === 1 && e.kind !== 'spool change');
-  const oclock = new Map(first.map((e) => [e.block, oclockText(e.from, clock.start)]));
+  const oclock = new Map(first.map((e) => [e.block, oclockText(e.from, clock)]));
   const [stop, ...others] = filled(table.columns, 'a table has a column');
   const note = (quantity > 1 ? words.firstPiece : words.estimated)(moment(clock.start));
   return {

@@ -26,10 +26,6 @@ export const localShare = (share: number): string => localNumber(share, { style:
 export const localMoment = (when: Date | string | number, locale?: string): string =>
   inFormat(when, new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short' }));
 
-/** '07:10' */
-export const localTime = (when: string): string =>
-  inFormat(when, new Intl.DateTimeFormat(undefined, { hour: '2-digit', minute: '2-digit' }));
-
 /** A record may hold a time that is none: it is shown as it was kept. */
 const inFormat = (when: Date | string | number, format: Intl.DateTimeFormat): string => {
   const date = new Date(when);
