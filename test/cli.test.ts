@@ -222,10 +222,10 @@ describe('kerfwright correct', () => {
   const die = 'examples/die-plate/die-plate.job.json';
 
   it('prints the registers that may be set and exits with 0, and with 1 where they may not', async () => {
-    const down = await kerfwright('correct', die, '--measured', 'L2: 23.994 of 24 at 20', 'L3: 19.994 of 20 at 20');
+    const down = await kerfwright('correct', die, '--measured', 'L2: 27.994 of 28 at 20', 'L3: 21.994 of 22 at 20');
     expect(down.status).toBe(0);
     expect(down.stdout).toMatch(/down by 3\.0 µm/);
-    const up = await kerfwright('correct', die, '--measured', 'L2: 24.006 of 24 at 20', '--json');
+    const up = await kerfwright('correct', die, '--measured', 'L2: 28.006 of 28 at 20', '--json');
     expect(up.status).toBe(1);
     expect(JSON.parse(up.stdout)).toMatchObject({ safe: false, findings: [{ code: 'correction-arc-too-tight' }] });
   });

@@ -10,6 +10,7 @@ export const catalogue = {
   'ease-failed': 'refusal',
   'measured-not-readable': 'refusal',
   'measured-loop-unknown': 'refusal',
+  'measured-doubted': 'doubt',
   'thermal-growth-large': 'warning',
   'program-scaled': 'note',
   'datum-set': 'note',

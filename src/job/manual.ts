@@ -65,6 +65,15 @@ export const manual: Manual<typeof catalogue> = {
     remedy:
       'Look up the name in the table of contours of `kerfwright answer`, or in the picture of the drawing, where every contour bears its name.',
   },
+  'measured-doubted': {
+    title: 'A measurement cannot well be meant as it was typed',
+    meaning:
+      'The nominal size is none that can be measured across the contour (its extents, diameters, distances of parallel faces and corners, sizes of the job or of a part by numbers), or the measurement is more than 0.1 mm per side from it.',
+    matters:
+      'A 25 typed for 22, a diameter typed for an ellipse or the wrong contour would move every register by the difference, and the next piece would be scrap.',
+    remedy:
+      'Look at the sizes that the question names and type the right one. What is really meant so is taken with `anyway` behind it: `L2: 25.004 of 25 anyway`; a size that is listed under `sizes` in the job file is never asked about.',
+  },
   'thermal-growth-large': {
     title: 'The part grows noticeably while it is cut, and the program is not scaled for it',
     meaning:

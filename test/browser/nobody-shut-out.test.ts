@@ -45,8 +45,8 @@ const PAGES: Readonly<Record<string, (sheet: Desk, server: Stand) => Promise<unk
     const { page } = sheet;
     await sheet.turnTo(`/run/${await smallJob(server)}`);
     await page.waitForSelector('.stops');
-    await page.locator('input[name="size"]').fill('24.006');
-    await page.locator('input[name="wanted"]').fill('24');
+    await page.locator('input[name="size"]').fill('5.994');
+    await page.locator('input[name="wanted"]').fill('6');
     await page.getByRole('button', { name: 'Work out correction' }).click();
     await page.locator('.run table').waitFor();
   },

@@ -40,7 +40,7 @@ describe('on a tablet, by touch', () => {
   });
 
   it('a size that was measured gives new registers that may be set', async () => {
-    await measured(page, '23,994', '24');
+    await measured(page, '27,994', '28');
     const registers = page.locator('.run table', { hasText: 'New offset registers' });
     await registers.waitFor();
     await page.locator('.run .safe', { hasText: 'Safe to set' }).waitFor();
@@ -49,7 +49,19 @@ describe('on a tablet, by touch', () => {
     );
     // An opening that came out 0.006 mm too narrow wants every register smaller by half of it.
     expect(after - before).toBeCloseTo(-0.003, 4);
-    await expect.poll(log).toMatchObject([{ kind: 'measured', text: expect.stringContaining('23.994 of 24') }]);
+    await expect.poll(log).toMatchObject([{ kind: 'measured', text: expect.stringContaining('27.994 of 28') }]);
+  });
+
+  it('a 25 typed for 22 is asked about, and worked out where it is meant so, without a table that must not be set', async () => {
+    await page.locator('select[name="contour"]').selectOption('L3');
+    await measured(page, '25,004', '25');
+    await page.locator('.run .warning', { hasText: 'L3 has no size of 25 mm; the nearest: 22 mm' }).waitFor();
+    const registers = page.locator('.run table', { hasText: 'New offset registers' });
+    expect(await registers.count()).toBe(0);
+    await page.getByRole('button', { name: 'It is meant so: work it out' }).tap();
+    await page.locator('.run .told').waitFor();
+    const [forbidden, tables] = [await page.locator('.run', { hasText: 'Do not set these registers' }).count(), await registers.count()];
+    expect(forbidden + tables).toBe(1);
   });
 
   it('a size that is no size is asked again instead of being corrected', async () => {
@@ -59,7 +71,7 @@ describe('on a tablet, by touch', () => {
   });
 
   it('a change that would cut too deep is not let through without a warning', async () => {
-    await measured(page, '24,006', '24');
+    await measured(page, '28,006', '28');
     await page.locator('.run .warning', { hasText: 'Do not set these' }).waitFor();
   });
 

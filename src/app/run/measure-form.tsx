@@ -23,6 +23,7 @@ export const MeasureForm = ({ contours, worker, tell, writeDown }: MeasureProps)
   const reader = useReader();
   const said = words.run.measure;
   const [answer, setAnswer] = useState<Corrected>();
+  const [measured, setMeasured] = useState('');
   const ask = async (event: FormEvent<HTMLFormElement>): Promise<void> => {
     event.preventDefault();
     const form = new FormData(event.currentTarget);
@@ -33,8 +34,10 @@ export const MeasureForm = ({ contours, worker, tell, writeDown }: MeasureProps)
     const degrees = field('degrees') === '' ? '' : ` at ${field('degrees')}`;
     const text = `${field('contour')}: ${textOf(size)} of ${textOf(wanted)}${degrees}${form.has('one-side') ? ' one side' : ''}`;
     writeDown({ kind: 'measured', about: field('contour'), text });
-    setAnswer(toldCorrected(await worker().correct([text], reader), tell));
+    setMeasured(text);
+    await correct(text);
   };
+  const correct = async (text: string): Promise<void> => setAnswer(toldCorrected(await worker().correct([text], reader), tell));
   const cut = contours.filter((c) => c.number > 0);
   return (
     <section aria-labelledby="measure-title">
@@ -68,7 +71,9 @@ export const MeasureForm = ({ contours, worker, tell, writeDown }: MeasureProps)
           {said.ask}
         </button>
       </form>
-      <div role="status">{answer === undefined ? null : <Answer answer={answer} />}</div>
+      <div role="status">
+        {answer === undefined ? null : <Answer answer={answer} onAnyway={() => void correct(`${measured} anyway`)} />}
+      </div>
     </section>
   );
 };
@@ -93,44 +98,60 @@ const sizeIn = (text: string, words: Words): Size => {
 
 const textOf = (size: Size): string => (size.kind === 'size' ? String(size.mm) : '');
 
-const Answer = ({ answer }: { readonly answer: Corrected }): ReactNode => {
+const Answer = ({ answer, onAnyway }: { readonly answer: Corrected; readonly onAnyway: () => void }): ReactNode => {
   const words = useWords().run.measure;
   if (answer.kind === 'cannot') return <p className="warning">{answer.sentence}</p>;
   if (answer.kind === 'bad')
-    return answer.findings.map((f) => (
-      <p key={f.sentence} className="warning">
-        {f.sentence} {f.remedy}
-      </p>
-    ));
+    return (
+      <>
+        {answer.findings.map((f) => (
+          <p key={f.sentence} className="warning">
+            {f.sentence} {f.severity === 'doubt' ? '' : f.remedy}
+          </p>
+        ))}
+        {answer.findings.every((f) => f.severity === 'doubt') && (
+          <button type="button" onClick={onAnyway}>
+            {words.anyway}
+          </button>
+        )}
+      </>
+    );
   return (
     <>
-      <p className={answer.safe ? 'safe' : 'warning'}>{answer.safe ? words.safe : words.notSafe}</p>
-      <table>
-        <caption>{words.registers}</caption>
-        <thead>
-          <tr>
-            <th scope="col">{words.register}</th>
-            <th scope="col">{words.before}</th>
-            <th scope="col">{words.after}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {answer.registers.map((r) => (
-            <tr key={r.register}>
-              <th scope="row">D{r.register}</th>
-              <td>{r.before}</td>
-              <td>
-                <strong>{r.after}</strong>
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <p className={answer.safe ? 'safe' : 'warning'}>{answer.safe ? (answer.worth ? words.safe : words.notWorth) : words.notSafe}</p>
+      {answer.safe && answer.worth && <Registers registers={answer.registers} />}
       {/* As it stands: registers keep the unit of the program, whoever reads it. */}
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by keyboard */}
       <section className="told" tabIndex={0} aria-label={words.inFull}>
         <pre>{answer.text}</pre>
       </section>
     </>
+  );
+};
+
+const Registers = ({ registers }: Pick<Extract<Corrected, { kind: 'corrected' }>, 'registers'>): ReactNode => {
+  const words = useWords().run.measure;
+  return (
+    <table>
+      <caption>{words.registers}</caption>
+      <thead>
+        <tr>
+          <th scope="col">{words.register}</th>
+          <th scope="col">{words.before}</th>
+          <th scope="col">{words.after}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {registers.map((r) => (
+          <tr key={r.register}>
+            <th scope="row">D{r.register}</th>
+            <td>{r.before}</td>
+            <td>
+              <strong>{r.after}</strong>
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
   );
 };

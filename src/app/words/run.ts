@@ -43,6 +43,8 @@ export const runWords = {
     before: say`now`,
     after: say`set to`,
     safe: say`Safe to set.`,
+    notWorth: say`Leave the registers as they are: the difference is less than the measuring uncertainty.`,
+    anyway: say`It is meant so: work it out`,
     notSafe: say`Do not set these registers: see reason.`,
     kept: say`Logged.`,
     unclear: (text: string, readings: readonly string[]) =>

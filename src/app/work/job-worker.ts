@@ -33,6 +33,8 @@ export type Corrected<Said = string> =
       readonly kind: 'corrected';
       readonly text: string;
       readonly safe: boolean;
+      /** Whether it is more than the measuring can tell apart. */
+      readonly worth: boolean;
       /** As they are typed into the control, in the unit of the program: '0.1626 mm'. */
       readonly registers: readonly { readonly register: number; readonly before: string; readonly after: string }[];
     }

@@ -137,6 +137,7 @@ const worker: JobWorker = {
       kind: 'corrected',
       text: correctText(answer, telling),
       safe: answer.correction?.safe !== false,
+      worth: answer.correction?.worth !== false,
       registers: (answer.correction?.registers ?? []).map((r) => ({
         register: r.register,
         before: `${setting(r.before, answer.unit)} ${answer.unit.name}`,

@@ -33,7 +33,7 @@ const correctionParts = (correction: Correction, unit: ControlUnit, { said, tabl
   wrapped(verdict(correction, unit), ''),
   ...(correction.findings.length === 0 ? [] : [correction.findings.map((f) => wrapped(findingInFull(f), '  - ')).join('\n')]),
   [said(words.measured), tableText(measuredTable(correction))].join('\n'),
-  [said(words.registers), tableText(registerTable(correction, unit))].join('\n'),
+  ...(correction.safe && correction.worth ? [[said(words.registers), tableText(registerTable(correction, unit))].join('\n')] : []),
   [said(words.thisPiece), ...correction.sizes.map((s) => wrapped(s.salvage.sentence, '  - '))].join('\n'),
 ];
 
@@ -42,9 +42,9 @@ const verdict = ({ left, safe, worth, registers }: Correction, unit: ControlUnit
   const by = um(Math.abs(left.value) * 1000, fixed(1));
   const amount = (tooMuch ? words.left : words.gone)(by);
   if (!safe) return words.notSafe(amount);
+  if (!worth) return words.notWorth(amount, limit(deviationOf(left) * 1000, 'µm', fixed(1)));
   const last = lastItem(registers);
-  const what = (tooMuch ? words.setDown : words.setUp)(amount, by, registerSetTo(last.register, last.after.value, unit));
-  return worth ? what : words.notWorth(what, limit(deviationOf(left) * 1000, 'µm', fixed(1)));
+  return (tooMuch ? words.setDown : words.setUp)(amount, by, registerSetTo(last.register, last.after.value, unit));
 };
 
 /** 'D3 to 0.1420 mm' */
@@ -136,7 +136,7 @@ const words = phrases('correction', {
   setTo: (register: number, value: Part, unit: string) =>
     say`${{ register: term(`D${register}`) }} to ${{ value }} ${{ unit: term(unit) }}`,
   notWorth: (what: Text, doubt: Part) =>
-    say`${{ what }} That is less than the measuring uncertainty (${{ doubt }}); leave the registers as they are.`,
+    say`${{ amount: what }}: less than the measuring uncertainty (${{ doubt }}); leave the registers as they are.`,
   contour: say`Contour`,
   asMeasured: say`Measurement ${{ unit: unitName('mm') }}`,
   atTemperature: say`at ${{ unit: unitName('°C') }}`,

@@ -1,8 +1,10 @@
 /** A correction from what is typed to what is printed, and the program written anew for it. */
 
 import { describe, expect, it } from 'vitest';
+import { asciiDxf } from '../../../test/dxf-writer.ts';
 import { there } from '../../../test/there.ts';
 import { jobRun } from '../../cli/inputs.ts';
+import { printPlain } from '../../text/print/print.ts';
 import { answered, cut, factsOf, program } from '../answered.fixture.ts';
 import { correctJson, correctText } from '../handout/correct-report.ts';
 import type { JobRun } from '../job-run.ts';
@@ -37,7 +39,7 @@ describe('what somebody measured', () => {
 
 describe('a correction of a job', () => {
   it('prints the registers, and the same as data', () => {
-    const answer = corrected(die, ['L2: 23.994 of 24 at 20', 'L3: 19.996 of 20 at 20']);
+    const answer = corrected(die, ['L2: 27.994 of 28 at 20', 'L3: 21.996 of 22 at 20']);
     expect(correctText(answer)).toMatch(/set every register down by 2\.5 µm, D3 to 0\.\d{4} mm/);
     const data = JSON.parse(JSON.stringify(correctJson(answer))) as {
       registers: { before: number; after: { value: number } }[];
@@ -48,8 +50,8 @@ describe('a correction of a job', () => {
   });
 
   it('tells the registers of an inch program in inch, as they are typed into the control', () => {
-    const millimetres = correctText(corrected(die, ['L2: 23.994 of 24 at 20']));
-    const inches = correctText(corrected({ ...die, dialect: { ...die.dialect, units: 'inch' } }, ['L2: 23.994 of 24 at 20']));
+    const millimetres = correctText(corrected(die, ['L2: 27.994 of 28 at 20']));
+    const inches = correctText(corrected({ ...die, dialect: { ...die.dialect, units: 'inch' } }, ['L2: 27.994 of 28 at 20']));
     const [mm, inch] = [/D3 to (0\.\d{4}) mm/.exec(millimetres)?.[1], /D3 to (0\.\d{5}) inch/.exec(inches)?.[1]];
     expect(Math.abs(Number(inch) * 25.4 - Number(mm))).toBeLessThan(0.0002);
     expect(inches).toMatch(/old inch +new inch/);
@@ -57,7 +59,7 @@ describe('a correction of a job', () => {
   });
 
   it('leads to a program that is proven with the corrected registers, where they cannot be set in the old one', () => {
-    const answer = corrected(die, ['L2: 24.006 of 24 at 20']);
+    const answer = corrected(die, ['L2: 28.006 of 28 at 20']);
     expect(answer.correction?.safe).toBe(false);
     expect(correctText(answer)).toContain('"passes":[{"offset":');
     const shop = { ...die.shop, passTables: [there(answer.passTable)] };
@@ -67,10 +69,66 @@ describe('a correction of a job', () => {
     for (const [number, value] of before) expect(there(after.get(number)) - value).toBeCloseTo(0.003, 3);
   });
 
+  it('asks about a size that the contour does not have and one that no cut is off by, and takes it where it is meant so', () => {
+    const asked = (run: JobRun, measured: string): string => {
+      const answer = correctJob(run, { measured: [measured] });
+      return answer.kind === 'bad input' ? answer.findings.map((f) => `${f.code} ${f.severity} ${printPlain(f.text)}`).join() : answer.kind;
+    };
+    expect(asked(die, 'L3: 25.004 of 25')).toBe(
+      'measured-doubted doubt L3 has no size of 25 mm; the nearest: 22 mm. No correction is worked out.',
+    );
+    expect(asked(die, 'L3: 25 of 22')).toContain('L3: 25 mm is further from 22 mm than any cut is off.');
+    const ellipse = asciiDxf([
+      ...([
+        [0, 'SECTION'],
+        [2, 'ENTITIES'],
+        [0, 'ELLIPSE'],
+        [8, '0'],
+        [10, 50],
+        [20, 50],
+        [11, 15],
+        [21, 0],
+        [40, 0.6],
+      ] as const),
+      ...([
+        [41, 0],
+        [42, 2 * Math.PI],
+        [0, 'ENDSEC'],
+        [0, 'EOF'],
+      ] as const),
+    ]);
+    const oval = { ...die, drawing: ellipse, job: { ...die.job, outline: 'cut' as const } };
+    expect([asked(oval, 'L1: 24.004 of 24'), asked(oval, 'L1: 29.996 of 30'), asked(oval, 'L1: 17.998 of 18')]).toEqual([
+      expect.stringMatching(/^measured-doubted doubt L1 has no size of 24 mm; the nearest: 18 mm, 30 mm\./),
+      'corrected',
+      'corrected',
+    ]);
+    for (const measured of [
+      'L3: 25.004 of 25 anyway',
+      'L3: 25.004 of 25 at 20 one side anyway',
+      'L3: 24.99 of 25 one side',
+      'L3: 21.996 of 22',
+    ])
+      expect([measured, asked(die, measured)]).toEqual([measured, 'corrected']);
+    const listed = { ...die, job: { ...die.job, sizes: [{ name: 'step', length: 25, tolerance: 0.02, sides: 2 as const }] } };
+    expect(asked(listed, 'L3: 25.004 of 25')).toBe('corrected');
+  });
+
+  it('sets out no registers beside the sentence that forbids or discourages setting them', () => {
+    const told = (measured: string): string => correctText(corrected(die, [measured])).replace(/\s+/g, ' ');
+    const [forbidden, idle, given] = ['L2: 28.006 of 28 at 20', 'L2: 27.9996 of 28 at 20', 'L2: 27.994 of 28 at 20'].map(told);
+    expect(forbidden).toContain('Do not set these registers');
+    expect(idle).toMatch(
+      /0\.2 µm stock left per side: less than the measuring uncertainty \(±[\d.]+ µm\); leave the registers as they are\./,
+    );
+    for (const text of [forbidden, idle]) expect(text).not.toMatch(/new mm|set every register/);
+    expect(given).toMatch(/set every register down by 3\.0 µm, D3 to .* new mm/);
+  });
+
   it('tells the reverse: what a change of the registers does', () => {
     const text = correctText(corrected(die, [], -0.003)).replaceAll('\n', ' ');
     expect(text).toMatch(/an opening gets 6\.0 µm wider and a part 6\.0 µm smaller/);
-    expect(correctText(corrected(die, ['L2: 24 of 24'], 0.002))).toContain('L2 would be 23.9960 mm at 20 °C');
+    expect(correctText(corrected(die, ['L2: 28 of 28'], 0.002))).toContain('L2 would be 27.9960 mm at 20 °C');
   });
 
   it('knows a contour that is not cut, and a job without a program', () => {

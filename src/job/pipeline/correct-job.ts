@@ -14,6 +14,7 @@ import { find } from '../findings.ts';
 import type { JobRun } from '../job-run.ts';
 import { inDrawingUnits } from '../places-in-drawing.ts';
 import { type MeasuredText, readMeasured } from '../request/read-measured.ts';
+import { measuredDoubts } from './measured-doubt.ts';
 import { againstOf, type Programmed, type Stopped } from './outcomes.ts';
 import { runUpTo } from './pipeline.ts';
 
@@ -58,6 +59,8 @@ export const correctJob = (asked: JobRun, question: CorrectQuestion): CorrectAns
   const measured = read.flatMap((r) => (r.kind === 'measured' ? [r.measured] : []));
   const unknown = measured.filter((m) => keptOf(plan, m.loop) === undefined).map((m) => unknownLoop(m, plan));
   if (unknown.length > 0) return { kind: 'bad input', findings: unknown };
+  const doubts = measuredDoubts(run, plan, measured);
+  if (doubts.length > 0) return { kind: 'bad input', findings: doubts };
   const { registers } = written;
   const correction = measuredCorrection(run, made, measured);
   return {

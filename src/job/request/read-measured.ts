@@ -15,6 +15,8 @@ export interface MeasuredText {
   /** °C; 20 when nobody said. */
   readonly temperature: number;
   readonly sides: 1 | 2;
+  /** Whoever typed it was asked, and means it so. */
+  readonly anyway: boolean;
 }
 
 export type MeasuredRead =
@@ -23,18 +25,29 @@ export type MeasuredRead =
 
 const LONGEST = 120;
 
-const SHAPE = /^([^\s:=]+)\s*[:=]\s*(\S.*?)\s+of\s+(\S.*?)(?:\s+at\s+(-?\d+(?:[.,]\d+)?)\s*(?:°?\s*C)?)?(\s+one\s+side)?$/i;
+const SHAPE = /^([^\s:=]+)\s*[:=]\s*(\S.*?)\s+of\s+(\S.*?)(?:\s+at\s+(-?\d+(?:[.,]\d+)?)\s*(?:°?\s*C)?)?(\s+one\s+side)?(\s+anyway)?$/i;
 
 export const readMeasured = (text: string): MeasuredRead => {
   const parts = SHAPE.exec(text.trim().slice(0, LONGEST + 1));
   if (parts === null || text.trim().length > LONGEST) return bad(text, words.form);
-  const [, loop, measured, wanted, degrees, one] = parts as unknown as readonly [string, string, string, string, string?, string?];
+  const [, loop, measured, wanted, degrees, one, anyway] = parts as unknown as readonly [
+    string,
+    string,
+    string,
+    string,
+    string?,
+    string?,
+    string?,
+  ];
   const [size, expected] = [lengthIn(measured), lengthIn(wanted)];
   if (size.kind === 'bad') return bad(text, size.reason);
   if (expected.kind === 'bad') return bad(text, expected.reason);
   const temperature = degrees === undefined ? 20 : Number(degrees.replace(',', '.'));
   if (temperature < -20 || temperature > 100) return bad(text, words.temperature(temperature));
-  return { kind: 'measured', measured: { loop, size: size.mm, expected: expected.mm, temperature, sides: one === undefined ? 2 : 1 } };
+  return {
+    kind: 'measured',
+    measured: { loop, size: size.mm, expected: expected.mm, temperature, sides: one === undefined ? 2 : 1, anyway: anyway !== undefined },
+  };
 };
 
 type Length = { readonly kind: 'length'; readonly mm: number } | { readonly kind: 'bad'; readonly reason: Text };
