@@ -29,6 +29,26 @@ describe('the picture', () => {
     await page.context().close();
   });
 
+  it('keeps settings by hand in view under a no and after a reload, and hands each back', async () => {
+    const id = await copyOfExample(server);
+    // A clamp over the whole block: nothing can be cut.
+    await putInput(server, id, {
+      clamps: [{ low: { x: -50, y: -50 }, high: { x: 500, y: 500 } }],
+      overrides: { L3: { tab: 2.5 } },
+      kept: { L4: 'leave' },
+    });
+    const { page } = await server.open(`/job/${id}`);
+    expect(await answered(page)).toMatch(/^No\./);
+    const list = page.getByRole('region', { name: 'Set by hand', exact: true });
+    await expect.poll(() => list.locator('li').count()).toBe(2);
+    await page.reload();
+    await list.getByRole('button', { name: 'Reset to automatic: L3, tab' }).click();
+    await expect.poll(() => list.locator('li').allTextContents()).toEqual([expect.stringContaining('L4, kept side')]);
+    await list.getByRole('button', { name: 'Reset to automatic: L4, kept side' }).click();
+    await expect.poll(() => list.count()).toBe(0);
+    await page.context().close();
+  });
+
   it('draws the contours, and follows the wheel and the buttons', async () => {
     const { page } = await sheetOf(server, await copyOfExample(server));
     await page.waitForSelector('.beside canvas');

@@ -45,22 +45,21 @@ export interface OverrideFormProps extends HandProps {
 
 export const OverrideForm = (props: OverrideFormProps): ReactNode => {
   const words = useWords().picture;
-  const { contour } = props;
+  const { contour, input } = props;
   const cut = contour.number > 0;
+  const closed = cut && !isOpenLine(contour);
+  /** What was set by hand stays in view where the answer is a no and nothing is cut. */
+  const set = (key: string): boolean => valueAt(input, key) !== undefined;
   return (
     <section className="hand-form" aria-label={words.byHandTitle(contour.id)}>
       <h3>{words.byHandTitle(words.contour(contour))}</h3>
       <KeptRow {...props} />
-      {cut && <StartRow {...props} />}
-      {cut && contour.kept === 'die' && <CoreRow {...props} />}
-      {cut && !isOpenLine(contour) && (
-        <>
-          <TabRow {...props} />
-          <EntryRow {...props} />
-          <HoleRow {...props} />
-          <OrderRow {...props} />
-        </>
-      )}
+      {(cut || set(startKey(contour.id))) && <StartRow {...props} />}
+      {((cut && contour.kept === 'die') || set(coreKey(contour.id))) && <CoreRow {...props} />}
+      {(closed || set(tabKey(contour.id))) && <TabRow {...props} />}
+      {(closed || set(entryKey(contour.id))) && <EntryRow {...props} />}
+      {(closed || set(holeKey(contour.id))) && <HoleRow {...props} />}
+      {closed && <OrderRow {...props} />}
     </section>
   );
 };

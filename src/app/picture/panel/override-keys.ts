@@ -1,6 +1,7 @@
 /** What is set by hand as keys of the job file: the same words the command line reads, so that either can do what the other did. */
 import type { Point } from '../../../geometry/segment.ts';
 import { parseLength } from '../../../quantity/typed-length.ts';
+import { valueAt } from '../../state/input.ts';
 import type { Words } from '../../words/words-for.ts';
 import type { ContourView } from '../../work/views.ts';
 import type { Lengths } from '../lengths.ts';
@@ -53,6 +54,42 @@ export const withTurn = (order: readonly string[], id: string, by: -1 | 1): read
   const other = to < 0 ? undefined : order[to];
   if (from < 0 || other === undefined) return order;
   return order.toSpliced(from, 1, other).toSpliced(to, 1, id);
+};
+
+export type HandWhat = 'kept' | 'start' | 'core' | 'tab' | 'entry' | 'hole' | 'order';
+
+export interface HandSetting {
+  readonly path: string;
+  /** Of the contour or line; none for the order of all. */
+  readonly id?: string | undefined;
+  readonly what: HandWhat;
+}
+
+/** What stands in the inputs by hand, contour by contour, those that are in no drawing any more included. */
+export const handSettings = (input: Readonly<Record<string, unknown>>): readonly HandSetting[] => {
+  const ids = [...new Set(['open', 'kept', 'start', 'core', 'overrides'].flatMap((group) => Object.keys(groupIn(input, group))))];
+  const paths = (id: string): readonly HandSetting[] => [
+    { path: `open.${id}`, id, what: 'kept' },
+    { path: `kept.${id}`, id, what: 'kept' },
+    { path: startKey(id), id, what: 'start' },
+    { path: coreKey(id), id, what: 'core' },
+    { path: tabKey(id), id, what: 'tab' },
+    { path: entryKey(id), id, what: 'entry' },
+    { path: holeKey(id), id, what: 'hole' },
+  ];
+  const order = Array.isArray(input[ORDER_KEY]) && input[ORDER_KEY].length > 0;
+  return [
+    ...ids
+      .toSorted((a, b) => a.localeCompare(b, 'en', { numeric: true }))
+      .flatMap(paths)
+      .filter(({ path }) => valueAt(input, path) !== undefined),
+    ...(order ? [{ path: ORDER_KEY, what: 'order' } as const] : []),
+  ];
+};
+
+const groupIn = (input: Readonly<Record<string, unknown>>, group: string): object => {
+  const value = input[group];
+  return typeof value === 'object' && value !== null ? value : {};
 };
 
 export type Sign = 'any' | 'positive' | 'not negative';

@@ -7,6 +7,7 @@ import { lengthsIn } from '../lengths.ts';
 import type { Picked } from '../tool.ts';
 
 import { ContourList } from './contour-list.tsx';
+import { HandList } from './hand-list.tsx';
 import { OverrideForm } from './override-form.tsx';
 import type { HandChange } from './override-keys.ts';
 import { type Picking, Picture, type PictureProps } from './picture.tsx';
@@ -46,6 +47,7 @@ export const PictureSide = ({ input, onOverride, ...props }: PictureSideProps): 
         }}
         onPickingEnded={() => setWaiting(undefined)}
       />
+      <HandList input={input} onOverride={onOverride} />
       {picture !== undefined && (
         <div className="picture-more">
           <details>
