@@ -26,7 +26,7 @@ export const sizesOn = (contours: readonly Contour[]): readonly number[] => {
 const diametersOf = (arcs: readonly Arc[]): readonly number[] => {
   const byCircle = new Map<string, { sweep: number; readonly radius: number }>();
   for (const { centre, radius, sweep } of arcs) {
-    const key = [centre.x, centre.y, radius].map((v) => v.toFixed(3)).join(' ');
+    const key = [centre.x, centre.y, radius].map((v) => Math.round(v * 1000)).join(' ');
     const known = byCircle.get(key);
     if (known === undefined) byCircle.set(key, { sweep: Math.abs(sweep), radius });
     else known.sweep += Math.abs(sweep);

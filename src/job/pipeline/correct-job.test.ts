@@ -77,6 +77,10 @@ describe('a correction of a job', () => {
     expect(asked(die, 'L3: 25.004 of 25')).toBe(
       'measured-doubted doubt L3 has no size of 25 mm; the nearest: 22 mm. No correction is worked out.',
     );
+    expect(correctJob(die, { measured: ['L3: 25 of 22'] })).toMatchObject({
+      kind: 'bad input',
+      findings: [{ code: 'measured-doubted', severity: 'doubt' }],
+    });
     expect(asked(die, 'L3: 25 of 22')).toContain('L3: 25 mm is further from 22 mm than any cut is off.');
     const ellipse = asciiDxf([
       ...([
