@@ -43,6 +43,8 @@ export const catalogue = {
   'frame-cut-open': 'warning',
   'no-way-in-from-edge': 'refusal',
   'hole-made-smaller': 'warning',
+  'hole-may-drift': 'warning',
+  'hole-not-drilled': 'refusal',
   'hole-too-fine': 'refusal',
   'hole-not-used': 'warning',
   'hole-not-usable': 'warning',

@@ -5,7 +5,7 @@ export const manualOfCut = {
   'hole-does-not-fit': {
     title: 'There is no room for a start hole',
     meaning:
-      'A closed opening needs a hole to thread the wire through. Its edge must keep half a millimetre and the rough offset from the contour, and a drilled hole wanders by about a hundredth of its depth. In this contour even a hole of 1 mm does not fit.',
+      'A closed opening needs a hole to thread the wire through. Its edge must keep the rough offset and 0.05 mm from the contour. In this contour even a hole of 1 mm does not fit.',
     matters: 'A hole that cuts into the part leaves a flaw that no skim takes away.',
     remedy:
       'Widen the opening by the amount stated, cut it from a hole that is there already (`holes`), reduce the height, or set the loop to `leave` and make it by another process.',
@@ -58,6 +58,20 @@ export const manualOfCut = {
     meaning: 'The opening has no room for a start hole of the diameter asked for with the usual clearance; a smaller one is planned.',
     matters: 'A small hole in a thick block is harder to drill straight and harder to thread.',
     remedy: 'Make sure that the drill for it is there, or give a hole that exists (`holes`).',
+  },
+  'hole-may-drift': {
+    title: 'A start hole may drift into stock that must stay',
+    meaning:
+      'A drilled hole drifts by about a hundredth of its depth. Its radius and that drift should stay within the room about its centre, less the rough offset and 0.05 mm; in a narrow slot or a tall block even a hole of 1 mm does not. It is planned all the same, because such holes are drilled every week and mostly run true. One finding stands for all of them, with the worst.',
+    matters: 'A hole that has drifted into the wall leaves a mark that no skim takes away.',
+    remedy:
+      'Drill a finer hole (`--start-hole`, `startHole` in the job), measure where it comes out below before cutting, or set the loop to `leave` and make it by another process.',
+  },
+  'hole-not-drilled': {
+    title: 'The material is not drilled',
+    meaning: 'A contour would be started from a hole that has to be drilled first, and polycrystalline diamond is not drilled.',
+    matters: 'The wire cannot be threaded where there is no hole, so the answer is no.',
+    remedy: 'Start from the edge of the block (`start` set to `edge`), or give a hole that the blank came with (`holes`).',
   },
   'hole-too-fine': {
     title: 'A start hole is too fine for the wire to be threaded',

@@ -18,7 +18,13 @@ export interface WantedLine {
  */
 export type OpenEnd =
   | { readonly kind: 'edge'; readonly at: Point }
-  | { readonly kind: 'hole'; readonly at: Point; readonly diameter: number; readonly origin: 'drawing' | 'placed' }
+  | {
+      readonly kind: 'hole';
+      readonly at: Point;
+      readonly diameter: number;
+      readonly origin: 'drawing' | 'placed';
+      readonly past?: number | undefined;
+    }
   | { readonly kind: 'blind'; readonly at: Point };
 
 export interface OpenCutPlan {

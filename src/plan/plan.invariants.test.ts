@@ -68,14 +68,16 @@ describe('every plan', () => {
     );
   });
 
-  it('puts drilled holes clear of every contour', () => {
+  it('puts drilled holes clear of every contour, wherever they drift, or says by how much they may not be', () => {
     fc.assert(
       fc.property(question, (q) => {
         const plan = planCut(q);
         if (plan.kind === 'refused') return;
         for (const { hole } of plan.contours) {
           const away = Math.min(...q.loops.filter((l) => l.id === 'A').map((l) => nearestIn(lookupOf(l.contour), hole.at).distance));
-          expect(away).toBeGreaterThanOrEqual(hole.diameter / 2 + 0.5 + there(plan.passes[0]).offset.value + 0.01 * q.height - 1e-6);
+          const within = away - there(plan.passes[0]).offset.value - 0.05;
+          expect(hole.diameter / 2 + 0.01 * q.height - (hole.past ?? 0)).toBeLessThanOrEqual(within + 1e-6);
+          expect(plan.findings.some((f) => f.code === 'hole-may-drift')).toBe(plan.contours.some((c) => c.hole.past !== undefined));
         }
       }),
       { seed: 21, numRuns: 30 },

@@ -27,6 +27,8 @@ export interface StartHole {
   readonly at: Point;
   readonly diameter: number;
   readonly origin: 'drawing' | 'placed' | 'block edge';
+  /** mm by which a drilled hole may drift into what must stay. */
+  readonly past?: number | undefined;
 }
 
 /** Where a contour begins and ends: a spot on it, by segment and the share of that segment's length (0 to 1). */

@@ -69,6 +69,7 @@ const limits = phrases('customer-limit', {
   'opening-in-slug': say`It lies in a piece that falls out.`,
   'hole-does-not-fit': say`There is no room to start the cut.`,
   'hole-too-fine': say`There is no room to start the cut.`,
+  'hole-not-drilled': say`No hole can be drilled to start the cut.`,
   'no-room-for-lead': say`There is no room to start the cut.`,
   'no-way-in-from-edge': say`There is no room to start the cut.`,
   'outside-stock': say`It extends beyond the block.`,

@@ -70,12 +70,7 @@ export const planCut = (question: PlanQuestion): Plan => {
   const findings = [
     ...before,
     ...laid.findings,
-    ...holeFindings(
-      laid.contours,
-      open.lines.map((l) => l.plan),
-      best.wire,
-      question.holes,
-    ),
+    ...holeFindings({ contours: laid.contours, lines: open.lines.map((l) => l.plan), wire: best.wire, question }),
     ...open.findings,
     ...webs,
     ...clampsOf(laid, open, question, limits.kerf / 2),

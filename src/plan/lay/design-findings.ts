@@ -2,13 +2,13 @@
 
 import { meanWidth, widthOf } from '../../geometry/width.ts';
 import { type Finding, remedy } from '../../text/finding.ts';
-import { fixed, mm, type Part, quantity, term } from '../../text/part.ts';
+import { fixed, mm, type Part, term } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
 import { saidMass } from '../loose-piece-mass.ts';
 import { TACKLE } from '../path/loose-piece.ts';
-import type { GivenHole, WayAsked, WorkAsked } from '../question.ts';
+import type { GivenHole, WayAsked } from '../question.ts';
 import { spot as spotOf } from '../said.ts';
 import { type LikeLoops, shapeName } from '../same-shape.ts';
 import { type Candidate, type Candidates, cornerNeed } from '../start/entry.ts';
@@ -30,22 +30,11 @@ export interface Laid {
 /** A slug that could fall between table and nozzle, mm across. */
 const TINY = 5;
 
-export const entryFindings = (shape: LikeLoops, candidate: Candidate, laid: Laid, question: WayAsked): Finding[] => {
+export const entryFindings = (shape: LikeLoops, candidate: Candidate, laid: Laid): Finding[] => {
   const { spot, hole } = candidate;
   const name = shapeName(shape);
   const place = { kind: 'spot', x: spot.at.x, y: spot.at.y, reach: 2, loop: shape.first.loop.loop.id } as const;
   const findings: Finding[] = [];
-  if (laid.override?.hole === undefined && hole.origin === 'placed' && hole.diameter < question.startHole - 1e-9)
-    findings.push(
-      find(
-        'hole-made-smaller',
-        say`${{ shape: name }} has room for a start hole of only ${{ planned: mm(hole.diameter, fixed(1)) }}, not the ${{ asked: quantity(question.startHole, 'mm') }} specified.`,
-        {
-          place: { kind: 'spot', x: hole.at.x, y: hole.at.y, reach: hole.diameter, loop: shape.first.loop.loop.id },
-          done: say`A hole of ${{ planned: mm(hole.diameter, fixed(1)) }} is planned.`,
-        },
-      ),
-    );
   findings.push(...cornerFindings(name, candidate, laid, place));
   if (candidate.splits)
     findings.push(
@@ -124,21 +113,17 @@ const pieceFindings = (shape: LikeLoops, { piece, weak, tab, override }: Laid, p
   return findings;
 };
 
-export const holeFinding = (
-  shape: LikeLoops,
-  none: Extract<Candidates, { readonly kind: 'no hole' }>,
-  question: WorkAsked & WayAsked,
-): Finding => {
+export const holeFinding = (shape: LikeLoops, none: Extract<Candidates, { readonly kind: 'no hole' }>, question: WayAsked): Finding => {
   const { id } = shape.first.loop.loop;
   const short = none.needed - none.room;
   const field = `kept.${id}`;
   return find(
     'hole-does-not-fit/shape',
-    say`${{ shape: shapeName(shape) }} has no room for a start hole: the smallest, ${{ hole: mm(Math.min(1, question.startHole), fixed(1)) }}, needs ${{ needed: mm(none.needed, fixed(2)) }} from its centre to the contour at ${{ height: quantity(question.height, 'mm') }} height; the roomiest place has ${{ room: mm(none.room, fixed(2)) }}.`,
+    say`${{ shape: shapeName(shape) }} has no room for a start hole: the smallest, ${{ hole: mm(Math.min(1, question.startHole), fixed(1)) }}, needs ${{ needed: mm(none.needed, fixed(2)) }} from its centre to the contour; the roomiest place has ${{ room: mm(none.room, fixed(2)) }}.`,
     {
       place: { kind: 'spot', x: none.at.x, y: none.at.y, reach: none.needed, loop: id },
       remedy: remedy(
-        say`Widen it by ${{ wider: mm(2 * short, fixed(2)) }}, give an existing hole, or set ${{ field: term(field) }} to leave and make it another way.`,
+        say`Widen it by ${{ wider: mm(2 * short, fixed(2)) }}, drill a finer hole (${{ option: term('--start-hole') }}), give an existing hole, or set ${{ field: term(field) }} to leave and make it another way.`,
         { field, value: 'leave' },
       ),
     },

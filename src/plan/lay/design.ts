@@ -104,7 +104,7 @@ export const designFor = (asked: DesignAsked): Designed => {
       const design = laidOut(asked, measures, candidate, own);
       if (design === undefined) continue;
       const laid = { tab: own.length, piece, measures, noCore, weak: own.weak, override: asked.override };
-      const entry = entryFindings(shape, candidate, laid, asked.question);
+      const entry = entryFindings(shape, candidate, laid);
       return { kind: 'laid', design, findings: [...unusableFindings(shape, candidates.unusable), ...entry] };
     }
   }

@@ -13,7 +13,7 @@ import { lastOf } from '../../sequence/sequence.ts';
 import { type OpenEnd, type WantedLine, wireSide } from '../open-line.ts';
 import { type GivenHole, originOf } from '../question.ts';
 import { wayOutOfBlock } from '../start/block-edge.ts';
-import { diameterFor, type HoleRules, LEAD, roomFor } from '../start/holes.ts';
+import { drilledFor, type HoleRules, LEAD, leastRoom, roomFor } from '../start/holes.ts';
 
 export interface EndsAsked {
   readonly line: WantedLine;
@@ -120,14 +120,14 @@ const givenHole = (tip: Tip, asked: EndsAsked): Extract<OpenEnd, { kind: 'hole' 
   return nearest === undefined ? undefined : { kind: 'hole', at: nearest.at, diameter: nearest.diameter, origin: originOf(nearest) };
 };
 
-type Drilled = Extract<OpenEnd, { kind: 'hole' }> | Extract<Ends, { kind: 'no hole' }>;
+type HoleEnd = Extract<OpenEnd, { kind: 'hole' }> | Extract<Ends, { kind: 'no hole' }>;
 
 /** A hole that is there, or one to be drilled: beside the end in the waste, and for a slit on the line itself. */
-const holeEnd = (tip: Tip, asked: EndsAsked): Drilled => {
+const holeEnd = (tip: Tip, asked: EndsAsked): HoleEnd => {
   const given = givenHole(tip, asked);
   if (given !== undefined) return given;
   const { rules } = asked;
-  const needed = roomFor(Math.min(1, rules.diameter), rules);
+  const needed = leastRoom(rules);
   const obstacles = lookupOfSegments([
     ...(tip.aside === undefined ? [] : asked.line.path.segments),
     ...(asked.others?.segments ?? []),
@@ -137,10 +137,10 @@ const holeEnd = (tip: Tip, asked: EndsAsked): Drilled => {
     tip.aside === undefined
       ? awayFrom(obstacles, tip.at)
       : touchingDisc(obstacles, tip.at, tip.aside, Math.max(LEAD, roomFor(rules.diameter, rules))).radius;
-  const diameter = diameterFor(room, rules);
-  if (diameter === 0) return { kind: 'no hole', at: tip.at, room, needed };
+  const drilled = drilledFor(room, rules);
+  if (drilled === undefined) return { kind: 'no hole', at: tip.at, room, needed };
   const at = tip.aside === undefined ? tip.at : { x: tip.at.x + tip.aside.x * room, y: tip.at.y + tip.aside.y * room };
-  return { kind: 'hole', at, diameter, origin: 'placed' };
+  return { kind: 'hole', at, ...drilled, origin: 'placed' };
 };
 
 /** The line with straight pieces to where it leaves the block, and how long those are. */

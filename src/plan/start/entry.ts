@@ -8,7 +8,7 @@ import type { Kept, StartHole } from '../plan.ts';
 import { type GivenHole, originOf, type PlanQuestion } from '../question.ts';
 import type { LikeLoops } from '../same-shape.ts';
 import { type Effort, type EntryPlace, type StretchWanted, spotAtPlace, spotsOf } from './entry-places.ts';
-import { FARTHEST, type HoleRules, isUsable, type PlacedHole, placedBeyond, placedFor, roomFor } from './holes.ts';
+import { FARTHEST, type HoleRules, isUsable, leastRoom, type PlacedHole, placedBeyond, placedFor, roomFor } from './holes.ts';
 import { beyondTab, type Measures } from './lead-lengths.ts';
 import type { PlacedOverride } from './override.ts';
 import { splitsSlug } from './splitting.ts';
@@ -77,7 +77,7 @@ export const candidatesFor = (asked: EntryAsked, effort: Effort): Candidates => 
   const ranked = [...whole, ...[...fromPlaced, ...fromShared].sort(byCost), ...split].slice(0, TRIED_PER_SEGMENT * effort.segments);
   if (ranked.length > 0) return { kind: 'ranked', ranked, unusable };
   const roomiest = placements.reduce((a, b) => (b.placed.room > a.placed.room ? b : a));
-  return { kind: 'no hole', room: roomiest.placed.room, at: roomiest.spot.at, needed: roomFor(Math.min(1, question.startHole), rules) };
+  return { kind: 'no hole', room: roomiest.placed.room, at: roomiest.spot.at, needed: leastRoom(rules) };
 };
 
 /** All likely entries, or the one that is set by hand. */

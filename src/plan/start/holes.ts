@@ -36,13 +36,43 @@ export const roomFor = (diameter: number, { roughOffset, height }: HoleRules): n
 /** No metal stands so near to the middle of a hole, mm, wherever it wandered to on its way down. */
 export const drilledRoom = (diameter: number, height: number): number => Math.max(0, diameter / 2 - WANDER * height - 0.02);
 
-/** The largest hole up to the one asked for that fits with this much room about its middle; 0 when none does. */
-export const diameterFor = (room: number, rules: HoleRules): number => {
-  const most = 2 * (room - roomFor(0, rules)) + 1e-9;
-  if (most >= rules.diameter) return rules.diameter;
-  const tenths = Math.floor(most * 10) / 10;
-  return tenths >= Math.min(LEAST_DIAMETER, rules.diameter) ? tenths : 0;
+/** What is drilled where there is this much room. */
+export interface Drilled {
+  readonly diameter: number;
+  /** mm by which its edge may drift into what must stay; none where that cannot be. */
+  readonly past?: number | undefined;
+}
+
+/** What the finishing cuts must find beyond a hole that drifted, mm; from common practice. */
+const LEAST_CLEAR = 0.05;
+
+/** The largest hole up to the one asked for that fits with this much room about its middle. */
+export const drilledFor = (room: number, rules: HoleRules): Drilled | undefined => {
+  const ample = fitting(2 * (room - roomFor(0, rules)), rules);
+  if (ample !== undefined) return { diameter: ample };
+  const within = room - rules.roughOffset - LEAST_CLEAR;
+  const narrow = fitting(surelyWithin(within, rules), rules);
+  if (narrow !== undefined) return { diameter: narrow };
+  // In narrow slots a hole is drilled every week that might drift too far and mostly does not: the shop is told.
+  const least = leastDiameter(rules);
+  return least / 2 > within + 1e-9 ? undefined : { diameter: least, past: least / 2 + WANDER * rules.height - within };
 };
+
+/** mm: the largest hole that stays in what is cut away wherever it drifts, rounded down to a tenth; for the same room as a hole that may not. */
+export const safeDiameter = ({ diameter, past = 0 }: Drilled): number => Math.floor(10 * (diameter - 2 * past) + 1e-6) / 10;
+
+const surelyWithin = (within: number, { height }: HoleRules): number => 2 * (within - WANDER * height);
+
+export const leastDiameter = ({ diameter }: Pick<HoleRules, 'diameter'>): number => Math.min(LEAST_DIAMETER, diameter);
+
+const fitting = (most: number, rules: HoleRules): number | undefined => {
+  if (most + 1e-9 >= rules.diameter) return rules.diameter;
+  const tenths = Math.floor((most + 1e-9) * 10) / 10;
+  return tenths >= leastDiameter(rules) ? tenths : undefined;
+};
+
+/** What even the smallest hole must have about its middle. */
+export const leastRoom = (rules: HoleRules): number => leastDiameter(rules) / 2 + rules.roughOffset + LEAST_CLEAR;
 
 export type PlacedHole =
   | { readonly kind: 'fits'; readonly hole: StartHole; readonly room: number; readonly lead: number }
@@ -58,9 +88,9 @@ export const placedFor = (spot: EntryPlace, lookup: Lookup, rules: HoleRules): P
   const wanted = roomFor(rules.diameter, rules);
   const far = Math.max(LEAD, wanted);
   const room = touchingDisc(lookup, spot.at, spot.aside, far).radius;
-  const diameter = diameterFor(room, rules);
-  if (diameter === 0) return { kind: 'does not fit', room };
-  return { kind: 'fits', hole: { at: onNormal(spot, room), diameter, origin: 'placed' }, room, lead: room };
+  const drilled = drilledFor(room, rules);
+  if (drilled === undefined) return { kind: 'does not fit', room };
+  return { kind: 'fits', hole: { at: onNormal(spot, room), ...drilled, origin: 'placed' }, room, lead: room };
 };
 
 /** Leads out of a bay between teeth get no longer than this, mm. */
