@@ -36,6 +36,9 @@ export const fromGrid = (count: number, grid: Grid): number => count / grid.perM
 /** Whether a program can carry the number at all. */
 export const isWritable = (length: number, grid: Grid): boolean => Math.abs(length * grid.perMillimetre) < LARGEST * 10 ** grid.decimals;
 
+/** mm: the furthest that a program can name. */
+export const largestOf = (grid: Grid): number => (LARGEST * 10 ** grid.decimals) / grid.perMillimetre;
+
 /** Always with a decimal point, because some controls take a number without one for a count of last digits. */
 export const printed = (count: number, { decimals, trailingZeros }: Grid): string => {
   const digits = Math.abs(count)

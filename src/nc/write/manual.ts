@@ -30,7 +30,8 @@ export const manual: Manual<typeof catalogue> = {
   },
   'coordinate-unusable': {
     title: 'A coordinate or offset that no program can carry',
-    meaning: 'A coordinate or an offset is not a number, is negative where it may not be, or is larger than 99 999 units.',
+    meaning:
+      'A coordinate or an offset is not a number, is negative where it may not be, or is larger than 99 999 units. A part drawn in the coordinates of a hall or a map lies so far from zero; a program zero near the part (`datum` in the job) cures that.',
     matters: 'It would be printed as nonsense, or cut off by the control.',
     remedy: 'Check the unit of the drawing: a drawing in µm read as mm is a thousand times too large.',
   },

@@ -2,12 +2,12 @@
 
 import { lengthOf } from '../../geometry/measure.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
-import type { Finding } from '../../text/finding.ts';
-import { fixed, mm, placeByLetters } from '../../text/part.ts';
+import { type Finding, remedy } from '../../text/finding.ts';
+import { fixed, mm, placeByLetters, term } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Dialect } from '../dialect/dialect.ts';
 import { find, type WriteCode } from './findings.ts';
-import { fromGrid, type Grid, type GridPlace, isWritable, printed, spotOf } from './grid.ts';
+import { fromGrid, type Grid, type GridPlace, isWritable, largestOf, printed, spotOf } from './grid.ts';
 import { type GridMove, gridMoves } from './grid-moves.ts';
 import type { Sheet } from './sheet.ts';
 
@@ -79,7 +79,7 @@ export const pen = (dialect: Dialect, grid: Grid, page: Sheet): ProgramPen => {
 
 const travel = (to: Point, state: PenState): Written => {
   const { grid } = state;
-  if (!isWritable(to.x, grid) || !isWritable(to.y, grid)) return refused('coordinate-unusable', 'travel', to);
+  if (!isWritable(to.x, grid) || !isWritable(to.y, grid)) return unwritable('travel', to, grid);
   const spot = spotOf(to, grid);
   state.meant = to;
   if (spot.x === state.at.x && spot.y === state.at.y) return done;
@@ -90,7 +90,7 @@ const travel = (to: Point, state: PenState): Written => {
 
 const cut = (segment: Segment, state: PenState): Written => {
   const { grid, dialect, compensating } = state;
-  if (!usable(segment, grid)) return refused('coordinate-unusable', 'cut', segment.from);
+  if (!usable(segment, grid)) return unwritable('cut', farther(segment), grid);
   const gap = Math.hypot(segment.from.x - state.meant.x, segment.from.y - state.meant.y) * grid.perMillimetre;
   if (gap > JOINED) return notJoined(state.meant, segment.from);
   state.meant = segment.to;
@@ -146,9 +146,36 @@ const usable = (segment: Segment, grid: Grid): boolean => {
 const faults = phrases('program-move', {
   'arc or nothing': say`Compensation would be switched on a move that is not straight or has no length.`,
   twice: say`Compensation would be switched on before a straight move has switched it off.`,
-  cut: say`A cut has a coordinate that is no number or too large for a program.`,
-  travel: say`A travel has a coordinate that is no number or too large for a program.`,
+  cut: say`A cut has a coordinate that is not a number.`,
+  travel: say`A travel has a coordinate that is not a number.`,
 });
+
+/** The end of a segment that lies further from zero. */
+const farther = ({ from, to }: Segment): Point => (awayFrom(to) > awayFrom(from) ? to : from);
+
+const awayFrom = ({ x, y }: Point): number => Math.max(Math.abs(x), Math.abs(y));
+
+/** A place that no program can name: mostly a part drawn in the coordinates of a hall or a map, which a zero near it cures. */
+const unwritable = (what: 'cut' | 'travel', to: Point, grid: Grid): Written => {
+  const away = awayFrom(to);
+  if (!(away < Number.POSITIVE_INFINITY) || isWritable(away, grid)) return refused('coordinate-unusable', what, to);
+  const near = { x: Math.round(to.x / TENS) * TENS, y: Math.round(to.y / TENS) * TENS };
+  const finding = find(
+    'coordinate-unusable/far',
+    say`The cut lies ${{ away: mm(away, fixed(0)) }} from program zero, and a program names places up to ${{ most: mm(largestOf(grid), fixed(0)) }} away.`,
+    {
+      place: { kind: 'spot', x: to.x, y: to.y },
+      remedy: remedy(
+        say`Set the program zero near the part, for example ${{ datum: placeByLetters(near, fixed(0)) }} of the drawing (${{ field: term('datum') }} in the job).`,
+        { field: 'datum' },
+      ),
+    },
+  );
+  return { kind: 'refused', finding };
+};
+
+/** mm: a zero is named in round numbers. */
+const TENS = 10;
 
 const refused = (code: WriteCode, what: keyof typeof faults, spot: Point): Written => {
   const place = Number.isFinite(spot.x) && Number.isFinite(spot.y) ? { place: { kind: 'spot', x: spot.x, y: spot.y } as const } : {};

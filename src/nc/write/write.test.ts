@@ -252,6 +252,7 @@ describe('what the writer refuses', () => {
     expect(refusal([{ kind: 'condition', pass: 9 }])).toEqual(['pass-not-planned']);
     expect(refusal([{ kind: 'travel', to: point(Number.NaN, 0) }])).toEqual(['coordinate-unusable']);
     expect(refusal([cut('contour', line(point(0, 0), point(1e9, 0)))])).toEqual(['coordinate-unusable']);
+    expect(refusal([{ kind: 'travel', to: point(251_320.9, 412_195) }])).toEqual(['coordinate-unusable']);
   });
 
   it('refuses two offsets in one register and an offset that is none', () => {
