@@ -52,6 +52,7 @@ export const catalogue = {
   'rounding-closed': 'note',
   'spur-dropped': 'repair',
   branched: 'doubt',
+  'layers-apart': 'doubt',
   'open-chain': 'warning',
   'chain-ends-on-loop': 'warning',
   'loop-without-area': 'repair',

@@ -88,6 +88,13 @@ export const manualOfLoops = {
       'Such spurs come from a corner that was drawn too far and then corrected, or from programs that join an opening to its outline by a line.',
     remedy: 'Nothing, unless a slit was meant there; then draw it with its width.',
   },
+  'layers-apart': {
+    title: 'Lines of several layers meet, and some layers make whole loops by themselves',
+    meaning:
+      'Three or more ends meet at a place and lie on different layers, and at least one of these layers closes into whole loops without the others. Such layers were joined by themselves: what lies on the others does not divide their loops. A centre line from corner to corner of a part, or one part drawn over another, is met so.',
+    matters: 'Joined together, all these lines would divide the part into pieces that were never meant, each cut by itself.',
+    remedy: 'Name the layers that are to be cut (`layers` in the job, `--layers`), or draw on one layer what belongs together.',
+  },
   branched: {
     title: 'Three or more ends meet in one place',
     meaning:

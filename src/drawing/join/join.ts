@@ -5,7 +5,7 @@ import type { Path } from '../../geometry/contour.ts';
 import { path } from '../../geometry/contour.ts';
 import { selfCrossings } from '../../geometry/near/crossings.ts';
 import type { Point } from '../../geometry/segment.ts';
-import { firstItem, lastItem, sideBySide } from '../../sequence/sequence.ts';
+import { firstItem, isFilled, lastItem, type NonEmpty, sideBySide } from '../../sequence/sequence.ts';
 import type { SingleLoops } from '../piece/doubled.ts';
 import { dropDoubledLoops } from '../piece/doubled.ts';
 import type { Doubled } from '../piece/doubled-pieces.ts';
@@ -19,7 +19,8 @@ import { dropTwins } from '../piece/twins.ts';
 import { spend, type WorkLimit } from '../piece/work-limit.ts';
 import { dropZeroLength } from '../piece/zero-length.ts';
 import { sortEntities } from './closed-as-drawn.ts';
-import type { Branch, Rounded } from './loose.ts';
+import { type LayersApart, separatedLayers } from './layers-apart.ts';
+import type { Branch, JoinedLoose, Rounded } from './loose.ts';
 import { joinLoose } from './loose.ts';
 import type { Gap } from './nodes.ts';
 import { endOf, startOf, stripChains } from './strip.ts';
@@ -44,6 +45,8 @@ export interface JoinEvents {
   /** Ends united that differ by rounding alone: how many places, and the worst. */
   readonly rounded: Rounded;
   readonly branches: readonly Branch[];
+  /** Layers that were joined by themselves. */
+  readonly apart: readonly LayersApart[];
   readonly spurs: readonly FoundChain[];
   readonly flat: readonly FoundLoop[];
   readonly partlyHidden: readonly FoundLoop[];
@@ -59,7 +62,7 @@ export interface Joined {
 interface Part {
   readonly loops: readonly FoundLoop[];
   readonly chains: readonly (readonly Step[])[];
-  readonly events: Pick<JoinEvents, 'doubledEdges' | 'gaps' | 'rounded' | 'branches'>;
+  readonly events: Pick<JoinEvents, 'doubledEdges' | 'gaps' | 'rounded' | 'branches' | 'apart'>;
 }
 
 export const joinPieces = (pieces: readonly DrawnPiece[], tolerances: Tolerances, work: WorkLimit): Joined => {
@@ -97,6 +100,7 @@ export const joinPieces = (pieces: readonly DrawnPiece[], tolerances: Tolerances
       gaps: [...seen.events.gaps, ...unseen.events.gaps, ...mixed.gaps],
       rounded: worse(seen.events.rounded, unseen.events.rounded),
       branches: [...seen.events.branches, ...unseen.events.branches],
+      apart: [...seen.events.apart, ...unseen.events.apart],
       spurs: stripped.spurs.map((steps) => foundChain(steps, [])),
       flat: [...flat],
       partlyHidden: mixed.loops,
@@ -106,19 +110,43 @@ export const joinPieces = (pieces: readonly DrawnPiece[], tolerances: Tolerances
 
 const joinPart = (pieces: readonly DrawnPiece[], tolerances: Tolerances, work: WorkLimit): Part => {
   const { closed, loose } = sortEntities(pieces, tolerances.coincident);
-  const twins = dropTwins(loose, 2 * tolerances.fit + tolerances.coincident, work);
-  const single = dropOverlaps(twins.pieces, tolerances.same, work);
-  const joined = joinLoose(single.pieces, tolerances, work);
+  const joined = joinedByLayers(loose, (some) => joinSingle(some, tolerances, work));
   return {
-    loops: [...closed.map((entity) => foundLoop(entity.steps, firstItem(entity.steps).piece.hidden)), ...joined.loops],
-    chains: joined.chains,
+    loops: [
+      ...closed.map((entity) => foundLoop(entity.steps, firstItem(entity.steps).piece.hidden)),
+      ...joined.groups.flatMap((g) => g.loops),
+    ],
+    chains: joined.groups.flatMap((g) => g.chains),
     events: {
-      doubledEdges: [...twins.doubled, ...single.doubled],
-      gaps: [...closed.flatMap((entity) => (entity.closing ? [entity.closing] : [])), ...joined.gaps],
-      rounded: joined.rounded,
-      branches: joined.branches,
+      doubledEdges: joined.groups.flatMap((g) => g.doubled),
+      gaps: [...closed.flatMap((entity) => (entity.closing ? [entity.closing] : [])), ...joined.groups.flatMap((g) => g.gaps)],
+      rounded: joined.groups.map((g) => g.rounded).reduce(worse),
+      branches: joined.groups.flatMap((g) => g.branches),
+      apart: joined.apart,
     },
   };
+};
+
+interface JoinedSingle extends JoinedLoose {
+  readonly doubled: readonly Doubled[];
+}
+
+/** All of it together, or layers by themselves where that makes whole loops. */
+const joinedByLayers = (
+  loose: readonly DrawnPiece[],
+  join: (some: readonly DrawnPiece[]) => JoinedSingle,
+): { readonly groups: NonEmpty<JoinedSingle>; readonly apart: readonly LayersApart[] } => {
+  const together = join(loose);
+  const separated = separatedLayers(loose, together, join);
+  const groups = separated?.groups.map(join) ?? [];
+  return separated !== undefined && isFilled(groups) ? { groups, apart: [separated.apart] } : { groups: [together], apart: [] };
+};
+
+/** Loose pieces joined, every stretch of them once. */
+const joinSingle = (loose: readonly DrawnPiece[], tolerances: Tolerances, work: WorkLimit): JoinedSingle => {
+  const twins = dropTwins(loose, 2 * tolerances.fit + tolerances.coincident, work);
+  const single = dropOverlaps(twins.pieces, tolerances.same, work);
+  return { ...joinLoose(single.pieces, tolerances, work), doubled: [...twins.doubled, ...single.doubled] };
 };
 
 /** Open chains of both visibilities together: what closes only so is told, and the rest stays as it was. */

@@ -1,7 +1,7 @@
 /** Joins the loose pieces of one visibility: finds where ends meet, moves them together, and follows them. */
 
 import type { Point } from '../../geometry/segment.ts';
-import { firstItem } from '../../sequence/sequence.ts';
+import { firstItem, itemAt } from '../../sequence/sequence.ts';
 import type { FoundLoop } from '../piece/loop-found.ts';
 import { foundLoop } from '../piece/loop-found.ts';
 import type { DrawnPiece, Step } from '../piece/piece.ts';
@@ -24,6 +24,8 @@ export interface Branch {
   readonly ends: number;
   /** The polylines that pass there settle it. */
   readonly settled: boolean;
+  /** Of what meets there. */
+  readonly layers: readonly string[];
 }
 
 export interface JoinedLoose {
@@ -48,7 +50,12 @@ export const joinLoose = (pieces: readonly DrawnPiece[], options: JoinOptions, w
     chains: traced.chains,
     gaps: nodes.gaps,
     rounded: roundedOf(pieces, nodes),
-    branches: traced.branches.map(({ ends, settled }) => ({ at: endPoint(mended, firstItem(ends)), ends: ends.length, settled })),
+    branches: traced.branches.map(({ ends, settled }) => ({
+      at: endPoint(mended, firstItem(ends)),
+      ends: ends.length,
+      settled,
+      layers: [...new Set(ends.map((end) => itemAt(mended, end >> 1).layer))].sort(),
+    })),
   };
 };
 

@@ -1,10 +1,11 @@
 /** Turns what was changed and met while joining and judging into findings, each with its place. */
 
-import { midpoint } from '../../geometry/segment.ts';
-import { firstItem } from '../../sequence/sequence.ts';
+import { midpoint, type Point } from '../../geometry/segment.ts';
+import { firstItem, type NonEmpty } from '../../sequence/sequence.ts';
 import { type Finding, remedy } from '../../text/finding.ts';
 import { contour, count, length, list, name, type Part } from '../../text/part.ts';
 import { phrases, say, sentences } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import type { DrawingUnits } from '../drawing.ts';
 import { find } from '../findings.ts';
 import type { FoundChain, JoinEvents } from '../join/join.ts';
@@ -70,6 +71,13 @@ const aboutEnds = (events: JoinEvents, units: DrawingUnits): Finding[] => [
           },
         ),
   ),
+  ...events.apart.map(({ whole, others, places }) =>
+    find('layers-apart', words.meet([...whole, ...others], placesOf(places, units), whole, whole.length === 1 ? words.makes : words.make), {
+      place: spot(places[0], units),
+      done: whole.length === 1 ? words.byItself : words.byThemselves,
+      remedy: remedy(say`Name the layers that are to be cut, or draw on one layer what belongs together.`, { field: 'layers' }),
+    }),
+  ),
   ...events.spurs.map((spur) =>
     find(
       'spur-dropped',
@@ -104,6 +112,12 @@ const aboutLoops = (events: JoinEvents, units: DrawingUnits): Finding[] => [
     }),
   ),
 ];
+
+/** The first place, and how many there are beside it. */
+const placesOf = (places: NonEmpty<Point>, units: DrawingUnits): Part | Text => {
+  const at = point(places[0], units);
+  return places.length === 1 ? at : words.andOthers(at, places.length - 1);
+};
 
 const toldRounding = (rounded: JoinEvents['rounded'], units: DrawingUnits): Finding[] =>
   rounded.at === undefined
@@ -180,6 +194,13 @@ const words = phrases('joining', {
     say`${{ chain: contour(chain.id) }} on layer ${{ layer: name(chain.layer) }}, ${{ length: length(chain.length) }} long from ${{ from: point(chain.from, units) }} to ${{ to: point(chain.to, units) }}, does not close.`,
   apart: (apart: number, join: number) =>
     say`Its ends are ${{ apart: length(apart) }} apart, and only ${{ join: length(join) }} are closed.`,
+  andOthers: (at: Part, others: number) => say`${{ at }} and at ${{ others: count(others, 'other place') }}`,
+  meet: (layers: readonly string[], where: Part | Text, whole: readonly string[], makes: Text) =>
+    say`Lines of the layers ${{ layers: list(layers.map(name), 'and') }} meet at ${{ where }}; ${{ whole: list(whole.map(name), 'and') }} ${{ makes }}.`,
+  makes: say`makes whole loops by itself`,
+  make: say`make whole loops, each by itself`,
+  byItself: say`It was joined by itself: what is drawn on other layers does not divide its loops.`,
+  byThemselves: say`They were joined by themselves: what is drawn on other layers does not divide their loops.`,
   hidden: say`It is on a hidden layer and is left out.`,
   notCut: say`It is not cut.`,
   closeOrAllow: say`Close the outline, or allow a larger gap to be joined.`,

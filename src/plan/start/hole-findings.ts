@@ -86,26 +86,20 @@ const mayDrift = (drilled: readonly DrilledHole[], wire: Wire, { height }: WorkA
     past: mm(worst.past ?? 0, fixed(2)),
   };
   return [
-    find(
-      'hole-may-drift',
-      past.length === 1
-        ? say`The start hole of ${{ loops: more.loops }} has little room: ${{ hole: more.hole }} may drift by ${{ drift: more.drift }} on its way down and reach ${{ past: more.past }} into stock that must stay.`
-        : say`The start holes of ${{ loops: more.loops }} have little room: ${{ hole: more.hole }} may drift by ${{ drift: more.drift }} on its way down and reach ${{ past: more.past }} into stock that must stay.`,
-      {
-        place: placeOf(worst),
-        done: say`It is drilled so all the same.`,
-        remedy:
-          safe >= Math.max(FINEST, threadable(wire))
-            ? remedy(
-                say`Drill ${{ safe: mm(safe, fixed(1)) }} or less (${{ option: term('--start-hole') }}), or set ${{ leave }} to leave and make it another way.`,
-                {
-                  field: 'startHole',
-                  value: safe,
-                },
-              )
-            : say('hole-may-drift/no-finer')`Check the hole below before cutting, or set ${{ leave }} to leave and make it another way.`,
-      },
-    ),
+    find('hole-may-drift', past.length === 1 ? words.drifts(more) : words.drift(more), {
+      place: placeOf(worst),
+      done: say`It is drilled so all the same.`,
+      remedy:
+        safe >= Math.max(FINEST, threadable(wire))
+          ? remedy(
+              say`Drill ${{ safe: mm(safe, fixed(1)) }} or less (${{ option: term('--start-hole') }}), or set ${{ leave }} to leave and make it another way.`,
+              {
+                field: 'startHole',
+                value: safe,
+              },
+            )
+          : say('hole-may-drift/no-finer')`Check the hole below before cutting, or set ${{ leave }} to leave and make it another way.`,
+    }),
   ];
 };
 
@@ -159,9 +153,20 @@ const tooFine = (contours: readonly ContourPlan[], wire: Wire): readonly Finding
   ];
 };
 
+interface Drift {
+  readonly loops: Part | Text;
+  readonly hole: Part;
+  readonly drift: Part;
+  readonly past: Part;
+}
+
 const bore = (diameter: number): Part => mm(diameter, upTo(3));
 
 const words = phrases('hole', {
+  drifts: ({ loops, hole, drift, past }: Drift) =>
+    say`The start hole of ${{ loops }} has little room: ${{ hole }} may drift by ${{ drift }} on its way down and reach ${{ past }} into stock that must stay.`,
+  drift: ({ loops, hole, drift, past }: Drift) =>
+    say`The start holes of ${{ loops }} have little room: ${{ hole }} may drift by ${{ drift }} on its way down and reach ${{ past }} into stock that must stay.`,
   has: say`has`,
   have: say`have`,
   andMore: (loop: string, more: number): Text => say`${{ loop: contour(loop) }} (and ${{ more: count(more) }} more)`,
