@@ -48,7 +48,7 @@ interface DrilledHole {
 }
 
 const drilledOf = (contours: readonly ContourPlan[], lines: readonly OpenCutPlan[]): readonly DrilledHole[] => {
-  const own = contours.filter(({ hole, byHand = [] }) => hole.origin === 'placed' && !byHand.includes('hole'));
+  const own = contours.filter(({ hole, overrides = [] }) => hole.origin === 'placed' && !overrides.includes('hole'));
   const ends = lines.flatMap((l) =>
     [l.from, l.to].flatMap((e) => (e.kind === 'hole' && e.origin === 'placed' ? [{ of: l.chain, ...e }] : [])),
   );
