@@ -198,7 +198,8 @@ export const manualOfCut = {
       'Between two openings more metal stays than a kerf is wide, but less than a kerf and 1 mm (common practice, no source). Only the narrowest pair is stated with its place; the finding says how many more are as near.',
     matters:
       'When the second opening is roughed, the web has lost its support on the other side. It gives way by some thousandths and comes out thinner in the middle of its height or leaning.',
-    remedy: 'Rough both openings before either is finished, skim them with the same number of passes, and measure the web.',
+    remedy:
+      'Measure the web. Two openings beside it are roughed before either is finished; where an order is set by hand that has to be arranged in it.',
   },
   'parts-too-near': {
     title: 'The waste between two parts comes apart or bends',

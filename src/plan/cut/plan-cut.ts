@@ -39,6 +39,7 @@ import { blockFor, stockFindings, travelFindings } from './block.ts';
 import { clampFindings } from './clamps.ts';
 import { severalParts } from './several-parts.ts';
 import { thinFindings } from './thin-places.ts';
+import { roughedFirst } from './thin-webs.ts';
 import { webFindings } from './webs.ts';
 
 export const planCut = (question: PlanQuestion): Plan => {
@@ -62,8 +63,9 @@ export const planCut = (question: PlanQuestion): Plan => {
   const { best } = choice;
   if (nothing.length > 0) return refusedPlan(question, block, before, nearestWire(question, best, shapes));
   const limits = { kerf: kerfOf(best), reach: reachOf(best) };
-  const laid = layOut({ shapes, best, block, question, reach: limits.reach });
-  const webs = [...webFindings(sorted.cut, shapes, limits), ...thinFindings({ cut: sorted.cut, shapes, block, limits })];
+  const roughed = question.run === 'attended' ? roughedFirst(sorted.cut, limits, question) : new Set(sorted.cut.map((c) => c.loop.id));
+  const laid = layOut({ shapes, best, block, question, reach: limits.reach, roughed });
+  const webs = [...webFindings(sorted.cut, shapes, limits), ...thinFindings({ cut: sorted.cut, shapes, block, limits, roughed })];
   const holes = holesOf(question, sorted.drawnHoles);
   const open = layLines({ question, best, block, blockDrawn: sorted.block.length > 0, cut: sorted.cut, holes });
   const visits = [...laid.visits, ...visitsOfLines(open)];

@@ -2,9 +2,10 @@
 
 import { describe, expect, it } from 'vitest';
 import { there } from '../../../test/there.ts';
-import { sentenceOf } from '../../text/finding.fixture.ts';
+import { doneTextOf, sentenceOf } from '../../text/finding.fixture.ts';
 import type { Finding } from '../../text/finding.ts';
 import { disc, loop, planned, polygon, questionFor, rectangle } from '../plan.fixture.ts';
+import type { CutPlan } from '../plan.ts';
 import type { PlanQuestion } from '../question.ts';
 import { planCut } from './plan-cut.ts';
 import { wallsBetween, wallsWithin } from './thin-walls.ts';
@@ -149,5 +150,49 @@ describe('clamps', () => {
     const plan = planCut(questionFor([loop('L1', rectangle(0, 0, 40, 30))], { clamps: [clamp(x - 1.5, y - 1.5, 3, 3)] }));
     if (plan.kind === 'cut') expect(there(plan.contours[0]).hole.at).not.toEqual(there(free.contours[0]).hole.at);
     expect(plan.findings.some((f) => f.code === 'cuts-clamp')).toBe(plan.kind === 'refused');
+  });
+});
+
+describe('a thin web between two openings', () => {
+  const question = (changes: Partial<PlanQuestion> = {}): PlanQuestion =>
+    questionFor(
+      [
+        loop('B', rectangle(0, 0, 120, 80)),
+        loop('L1', rectangle(20, 20, 20, 20), 1, 'B'),
+        loop('L2', rectangle(41.2, 20, 20, 20), 1, 'B'),
+        loop('L3', rectangle(80, 20, 20, 20), 1, 'B'),
+      ],
+      { outline: 'block', ...changes },
+    );
+  /** The contours in the order in which their passes are cut, each as 'L1 rough' or 'L1 skim'. */
+  const turns = (plan: CutPlan): readonly string[] => {
+    let loopNow = '';
+    const turns: string[] = [];
+    for (const step of plan.steps) {
+      if (step.kind === 'contour begins') loopNow = step.loop;
+      if (step.kind === 'cut' && step.part === 'contour') turns.push(`${loopNow} ${step.pass === 1 ? 'rough' : 'skim'}`);
+    }
+    return turns.filter((turn, i) => turn !== turns[i - 1]);
+  };
+  const web = (plan: CutPlan): Finding => there(plan.findings.find((f) => f.code === 'web-thin'));
+
+  it('is roughed on both sides before either is finished, as its finding says; other openings are cut as ever', () => {
+    const plan = planned(question());
+    const order = turns(plan);
+    const last = (what: string): number => order.lastIndexOf(what);
+    expect(Math.max(last('L1 rough'), last('L2 rough'))).toBeLessThan(Math.min(order.indexOf('L1 skim'), order.indexOf('L2 skim')));
+    expect(last('L3 skim')).toBeLessThan(order.indexOf('L1 rough'));
+    expect(doneTextOf(web(plan))).toBe('The openings on both sides are roughed before either is finished.');
+  });
+
+  it('promises nothing where an order is set by hand', () => {
+    const plan = planned(question({ order: ['L1', 'L2', 'L3'] }));
+    expect(doneTextOf(web(plan))).toBe('');
+    expect(web(plan).remedy).toMatchObject({ field: 'run', value: 'unattended first' });
+  });
+
+  it('to the outside is finished from inside', () => {
+    const part = planned(questionFor([loop('L1', rectangle(0, 0, 60, 40)), loop('L2', rectangle(1.2, 10, 20, 20), 1, 'L1')]));
+    expect(doneTextOf(web(part))).toBe('The opening is finished before the outside is cut.');
   });
 });

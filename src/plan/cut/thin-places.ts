@@ -8,16 +8,17 @@ import { type Lookup, lookupOf, segmentsNear } from '../../geometry/near/lookup.
 import type { Point } from '../../geometry/segment.ts';
 import { judgeWall, thinBelow } from '../../physics/cut/thin-wall.ts';
 import { itemAt } from '../../sequence/sequence.ts';
-import type { Finding } from '../../text/finding.ts';
+import { type Finding, remedy } from '../../text/finding.ts';
 import { contour, count, fixed, mm } from '../../text/part.ts';
 import { phrases, say, sentences } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
 import type { KeptLoop } from '../kept-side.ts';
-import { metalStaysBetween, type Near, nearestPlace, pairsNear } from '../near-pairs.ts';
+import { metalStaysBetween, nearestPlace, pairsNear } from '../near-pairs.ts';
 import { spot, thousandths } from '../said.ts';
 import type { LikeLoops } from '../same-shape.ts';
 import { type ThinWall, wallsBetween, wallsWithin } from './thin-walls.ts';
+import { areAlike, isThinWeb, type NearPair, WEB } from './thin-webs.ts';
 import { betweenLoops, type Pair, type WebLimits, within } from './webs.ts';
 
 export interface ThinAsked {
@@ -25,10 +26,9 @@ export interface ThinAsked {
   readonly shapes: readonly LikeLoops[];
   readonly block: Contour;
   readonly limits: WebLimits;
+  /** Openings that are roughed before they are finished. */
+  readonly roughed: ReadonlySet<string>;
 }
-
-/** A web that holds its shape is at least this thick, mm: common practice, no source. */
-const WEB = 1;
 
 /** A ring of block round a cut is at least this thick, mm, and this share of the cut's longer side: common practice, no source. */
 const FRAME = 3;
@@ -90,7 +90,7 @@ const alongWall = ({ at, thickness, length }: ThinWall, loop: string): Finding['
 });
 
 /** Walls and webs between two openings, and waste between two parts. Pairs nearer than a kerf are told by `webs.ts`. */
-const betweenCuts = ({ cut, limits }: ThinAsked): Finding[] => {
+const betweenCuts = ({ cut, limits, roughed }: ThinAsked): Finding[] => {
   const most = Math.max(limits.kerf + WEB, 2 * limits.reach + WEB);
   const walls: PlacedWall[] = [];
   const webs: NearPair[] = [];
@@ -100,21 +100,17 @@ const betweenCuts = ({ cut, limits }: ThinAsked): Finding[] => {
     const near = nearestPlace(a.loop.contour, b.loop.contour, most);
     if (near === undefined) continue;
     const loops: Pair = [a.loop.id, b.loop.id];
-    const pair = { ...near, loops };
+    const pair = { ...near, loops, alike: areAlike(a, b) };
     if (metalStaysBetween(a, b)) {
       if (near.width < thinBelow)
         walls.push(
           ...wallsBetween(a.loop.contour, b.loop.contour, thinBelow).map((wall) => ({ wall, where: betweenLoops(loops), loop: a.loop.id })),
         );
-      if (near.width >= limits.kerf && near.width < limits.kerf + WEB) webs.push(pair);
+      if (isThinWeb(near, limits)) webs.push(pair);
     } else if (a.kept === 'punch' && b.kept === 'punch' && a.loop.parent === b.loop.parent && near.width >= limits.reach) waste.push(pair);
   }
-  return [...wallFindings(walls), ...(webs.length > 0 ? [webThin(webs, limits)] : []), ...wasteThin(waste, limits)];
+  return [...wallFindings(walls), ...(webs.length > 0 ? [webThin(webs, limits, roughed)] : []), ...wasteThin(waste, limits)];
 };
-
-interface NearPair extends Near {
-  readonly loops: Pair;
-}
 
 const narrowest = (pairs: readonly NearPair[]): NearPair => pairs.reduce((a, b) => (b.width < a.width ? b : a));
 
@@ -124,12 +120,19 @@ const morePairs = (pairs: readonly NearPair[]): Text | undefined => {
   return pairs.length === 2 ? words.onePairMore : words.pairsMore(pairs.length - 1);
 };
 
-const webThin = (webs: readonly NearPair[], { kerf }: WebLimits): Finding => {
+/** An outside waits for the openings in it anyway; of two openings neither is finished before both are roughed. */
+const helpFor = ({ loops, alike }: NearPair, roughed: ReadonlySet<string>): Pick<Finding, 'done' | 'remedy'> => {
+  if (!alike) return { done: words.insideFirst, remedy: remedy(words.measureWeb) };
+  if (loops.every((id) => roughed.has(id))) return { done: words.roughedFirst, remedy: remedy(words.measureWeb) };
+  return { remedy: remedy(words.roughFirst, { field: 'run', value: 'unattended first' }) };
+};
+
+const webThin = (webs: readonly NearPair[], { kerf }: WebLimits, roughed: ReadonlySet<string>): Finding => {
   const worst = narrowest(webs);
   const { at, width, loops } = worst;
   return find('web-thin', sentences([words.web(worst, kerf), morePairs(webs)]), {
     place: { kind: 'spot', x: at.x, y: at.y, reach: width, loop: loops[0] },
-    remedy: say`Rough both before finishing either, and measure the web.`,
+    ...helpFor(worst, roughed),
   });
 };
 
@@ -208,6 +211,10 @@ const weakFrames = (weak: readonly StandingFrame[]): Finding[] => {
 };
 
 const words = phrases('thin-place', {
+  insideFirst: say`The opening is finished before the outside is cut.`,
+  roughedFirst: say`The openings on both sides are roughed before either is finished.`,
+  measureWeb: say`Measure the web.`,
+  roughFirst: say`Rough both before finishing either, and measure the web.`,
   thin: ({ where, wall }: PlacedWall) =>
     say`${{ where }} a wall is ${{ wall: thousandths(wall.thickness) }} thick at ${{ at: spot(wall.at) }}; the thinnest that came out whole in tests on tool steel was ${{ tested: mm(0.117) }}.`,
   long: ({ where, wall }: PlacedWall) =>

@@ -39,6 +39,8 @@ export interface LayOutAsked {
   readonly question: PlanQuestion;
   /** From a contour to the far side of its rough cut, mm. */
   readonly reach: number;
+  /** Openings that are roughed before they are finished, beside thin webs. */
+  readonly roughed?: ReadonlySet<string> | undefined;
 }
 
 export const layOut = (asked: LayOutAsked): LaidOut => {
@@ -60,7 +62,8 @@ export const layOut = (asked: LayOutAsked): LaidOut => {
     const kerf = kerfOf(best);
     const whole = looseOf(shape.first, { role, area, height: question.height, reach: asked.reach, mass: mass.value });
     const weighed = { ...whole, mass: mass.value };
-    const coreAsked = { shape, piece: weighed, reach: asked.reach, kerf, rough: best.rows[0], wire: best.wire, question };
+    const own = questionFor(shape, asked);
+    const coreAsked = { shape, piece: weighed, reach: asked.reach, kerf, rough: best.rows[0], wire: best.wire, question: own };
     const designAsked: DesignAsked = {
       shape,
       fit,
@@ -69,7 +72,7 @@ export const layOut = (asked: LayOutAsked): LaidOut => {
       piece: weighed,
       ...clearFor(shape, everything, asked),
       shared: shared.get(loop.loop.id) ?? [],
-      question,
+      question: own,
     };
     const made = membersDesigned(designAsked, coreAsked);
     findings.push(...made.findings);
@@ -80,8 +83,8 @@ export const layOut = (asked: LayOutAsked): LaidOut => {
     for (const { member, design, noCore, overrides } of made.members) {
       const id = member.loop.loop.id;
       const loose = noCore === undefined ? whole : nothingLoose(whole);
-      const own = id === loop.loop.id && noCore === undefined ? mass : massFor(id, loose.area);
-      const piece = { ...loose, mass: own, balance: movedPoint(loose.balance, member.by) };
+      const weight = id === loop.loop.id && noCore === undefined ? mass : massFor(id, loose.area);
+      const piece = { ...loose, mass: weight, balance: movedPoint(loose.balance, member.by) };
       contours.push(contourPlanOf(member, design, { comesOut: fit.comesOut, piece, corner, core: noCore, overrides }));
       visits.push({ ...member, visits: design.visits });
     }
@@ -94,6 +97,10 @@ export const layOut = (asked: LayOutAsked): LaidOut => {
   ];
   return { contours, visits, findings: [...findings, ...notes] };
 };
+
+/** Beside a thin web openings are cut as in a run without an operator: each roughed up to its tab, and finished when all are. */
+const questionFor = ({ members }: LikeLoops, { question, roughed = new Set() }: LayOutAsked): PlanQuestion =>
+  members.some(({ loop }) => roughed.has(loop.loop.id)) ? { ...question, run: 'unattended first' } : question;
 
 /** A part's leads keep clear of everything; an opening's of itself and of what stands in it. */
 const clearFor = (shape: LikeLoops, everything: Lookup | undefined, asked: LayOutAsked): Pick<DesignAsked, 'clear' | 'edge'> => {

@@ -70,7 +70,9 @@ export const stepsFor = (itinerary: readonly Stay[]): readonly Step[] => {
   return steps;
 };
 
-const phasesOf = ({ run }: WayAsked): readonly Visit['kind'][] => (run === 'attended' ? ['whole'] : ['rough', 'tab', 'skims']);
+/** Openings beside a thin web are roughed first in any run. */
+const phasesOf = ({ run }: WayAsked): readonly Visit['kind'][] =>
+  run === 'attended' ? ['whole', 'rough', 'tab', 'skims'] : ['rough', 'tab', 'skims'];
 
 const holeOf = (visit: Visit, by: Point): Point => {
   const thread = visit.steps.find((s) => s.kind === 'thread');
