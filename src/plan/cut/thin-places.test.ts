@@ -160,7 +160,7 @@ describe('a thin web between two openings', () => {
         loop('B', rectangle(0, 0, 120, 80)),
         loop('L1', rectangle(20, 20, 20, 20), 1, 'B'),
         loop('L2', rectangle(41.2, 20, 20, 20), 1, 'B'),
-        loop('L3', rectangle(80, 20, 20, 20), 1, 'B'),
+        loop('L3', rectangle(80, 20, 20, 22), 1, 'B'),
       ],
       { outline: 'block', ...changes },
     );
