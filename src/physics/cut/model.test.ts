@@ -1,9 +1,11 @@
 /** The starting model gives the numbers it was written down with. */
 
 import { describe, expect, it } from 'vitest';
-import { given } from '../../quantity/figure.ts';
+import { deviationOf, given } from '../../quantity/figure.ts';
 import { saidBy, saidOf } from '../../quantity/source.ts';
 import { conditions, model, plain } from '../cases.fixture.ts';
+import { standardMachine } from './machine.ts';
+import { servoLimitOf } from './machine-leaves.ts';
 import { cutModel } from './model.ts';
 import { ladderRows } from './pass-rows.ts';
 
@@ -73,6 +75,12 @@ describe('the starting model, as it was written down', () => {
     expect(model({ height: 100 }).formErrorStart).toBeCloseTo(((20 * push(100)) / push(50)) * (120 / 70) ** 2, 9);
     expect(model({ wire: { ...plain(0.25), tension: 6 } }).formErrorStart).toBeCloseTo(40, 9);
     expect(model({ wire: { ...plain(0.25), tension: 60 * 12 } }).formErrorStart).toBe(1.5);
+  });
+});
+
+describe('a servo', () => {
+  it('does not hold its limit by a twentieth', () => {
+    expect(deviationOf(servoLimitOf(standardMachine))).toBeCloseTo(0.6, 12);
   });
 });
 

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { there } from '../../../test/there.ts';
 import { deviationOf } from '../../quantity/figure.ts';
 import { sentenceOf } from '../../text/finding.fixture.ts';
+import { estimatedIndex } from './estimated-index.ts';
 import { materials } from './materials.ts';
 import { materialFromConstants, materialSchema } from './shop-material.ts';
 
@@ -40,6 +41,15 @@ describe('a material described by its constants', () => {
       expect(answer.material.index.value / index).toBeLessThan(1.35);
     },
   );
+
+  it('cuts half as fast when it conducts 280 W/mK, or has 2.1 µΩm, and by the melt energy to the power of 0.7', () => {
+    const at = (melt: number, conductivity: number, resistivity: number) =>
+      estimatedIndex.compute({ melt, conductivity, resistivity, doubt: 1 });
+    expect(at(7.7, 280, 0) / at(7.7, 0, 0)).toBeCloseTo(0.5, 12);
+    expect(at(7.7, 0, 2.1) / at(7.7, 0, 0)).toBeCloseTo(0.5, 12);
+    expect(at(7.7, 20.5, 0.65)).toBeCloseTo(1, 12);
+    expect(at(15.4, 20.5, 0.65)).toBeCloseTo(2 ** -0.7, 12);
+  });
 
   it('says that the rate was estimated and widens its range', () => {
     const answer = materialFromConstants(described('304'));
