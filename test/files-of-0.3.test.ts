@@ -6,8 +6,8 @@ import { basename, join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import type { z } from 'zod';
 import { stopsOf } from '../src/app/run/stops-of-run.ts';
-import { clockView } from '../src/app/work/clock-view.ts';
-import { tellIn, toldClock } from '../src/app/work/sheet-for-reader.ts';
+import { scheduleView } from '../src/app/work/schedule-view.ts';
+import { printedSchedule, tellIn } from '../src/app/work/sheet-for-reader.ts';
 import { jobRun } from '../src/cli/inputs.ts';
 import { houseLetters } from '../src/font-files/letters-on-disk.ts';
 import { readDialectFile } from '../src/job/files/dialects.ts';
@@ -261,9 +261,9 @@ describe('the folder of a server of 0.3', () => {
     const answer = runUpTo(now, 'answer');
     if (answer.kind !== 'answered') throw new Error('the job has no answer');
     const hours = hoursOf(answer.facts);
-    const view = hours && clockView(hours, now.shop);
-    const clock = view && toldClock(view, tellIn(HOUSE));
-    const ticked = clock === undefined ? [] : stopsOf(clock, record.log).map((s) => s.ticked !== undefined);
+    const view = hours && scheduleView(hours, now.shop);
+    const schedule = view && printedSchedule(view, tellIn(HOUSE));
+    const ticked = schedule === undefined ? [] : stopsOf(schedule, record.log).map((s) => s.ticked !== undefined);
     // The last one was ticked and opened again.
     expect(ticked).toEqual([...Array(16).fill(true), false]);
     const measured = record.log.filter((entry) => entry.kind === 'measured').map((entry) => readMeasured(entry.text));

@@ -4,7 +4,7 @@ import { readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { jobRun } from '../src/cli/inputs.ts';
 import { answered } from '../src/job/answered.fixture.ts';
-import { houseShop } from '../src/job/house-shop.ts';
+import { builtInShop } from '../src/job/built-in-shop.ts';
 import { type Figure, given } from '../src/quantity/figure.ts';
 import { saidBy, saidOf } from '../src/quantity/source.ts';
 import { printSource } from '../src/text/print/explain.ts';
@@ -79,7 +79,7 @@ describe('the basis of a leaf', () => {
   });
 
   it('is no shop where nobody set one, and the height is asked for once', () => {
-    const run = { ...jobRun('examples/die-plate/die-plate.job.json', {}, '2026-11-25'), shop: houseShop };
+    const run = { ...jobRun('examples/die-plate/die-plate.job.json', {}, '2026-11-25'), shop: builtInShop };
     const figures = [...answered(run).figures.values()];
     expect(basesOf(figures)).toEqual({ untrue: [], shop: [] });
     const heights = [...leavesOf(figures)].filter((leaf) => /height of the work/.test(printPlain(leaf.name)));

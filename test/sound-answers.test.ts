@@ -18,7 +18,7 @@ describe.each(answers)('the answer to %s', (_, { facts, figures }) => {
   });
 
   it('has a clock on which one thing follows the other', () => {
-    const { events, totals } = there(hours(facts).clock);
+    const { events, totals } = there(hours(facts).schedule);
     expect(events.length).toBeGreaterThan(3);
     for (const [i, event] of events.entries()) {
       expect(event.to).toBeGreaterThanOrEqual(event.from);

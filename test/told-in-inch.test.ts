@@ -49,7 +49,7 @@ describe('a sheet told in inches', () => {
       expect(said.filter((text) => /\d\s?(mm|µm)(?![\p{L}])/u.test(named(text)))).toEqual([]);
       expect(said.filter((text) => /(?<![\d.])\d+\.\d+\s?(in|µin)/.test(named(text)))).toEqual([]);
       // What was ticked off at the machine is found by the comment of the program, whoever reads it.
-      expect((told.clock?.events ?? []).map((e) => e.plain)).toEqual((house.clock?.events ?? []).map((e) => e.plain));
+      expect((told.schedule?.events ?? []).map((e) => e.plain)).toEqual((house.schedule?.events ?? []).map((e) => e.plain));
       const plain = strings(house);
       expect(said.length).toBe(plain.length);
       plain.forEach((text, i) => {

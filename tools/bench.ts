@@ -3,7 +3,7 @@
 import * as dxf from '../src/drawing/dxf/dxf.bench.ts';
 import * as offset from '../src/geometry/offset/offset.bench.ts';
 import * as answers from '../src/job/answer.bench.ts';
-import * as clock from '../src/job/pipeline/schedule.bench.ts';
+import * as schedule from '../src/job/pipeline/schedule.bench.ts';
 import * as nests from '../src/nest/lay/nest.bench.ts';
 import * as tour from '../src/plan/order/tour.bench.ts';
 import * as shapes from '../src/shapes/gear/gear.bench.ts';
@@ -15,7 +15,7 @@ const BENCHES: readonly (readonly [name: string, rows: () => Promise<readonly Be
   ['dxf', dxf.rows],
   ['nest', nests.rows],
   ['tour', tour.rows],
-  ['clock', clock.rows],
+  ['schedule', schedule.rows],
   ['shapes', shapes.rows],
   ['answer', answers.rows],
   ['page', page.rows],

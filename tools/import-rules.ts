@@ -39,7 +39,7 @@ const CORE = [
   'src/proof/picture',
   'src/accuracy',
   'src/estimate',
-  'src/estimate/clock',
+  'src/estimate/schedule',
 ];
 const DOCUMENTS = ['src/documents', 'src/documents/part', 'src/documents/sheet', 'src/documents/pdf'];
 const JOB = ['', '/files', '/request', '/pipeline', '/what-if', '/handout', '/nest'].map((part) => `src/job${part}`);
@@ -180,7 +180,7 @@ export const RULES: readonly Rule[] = [
     packages: ['zod'],
     why: 'hours come from the program as read back',
   },
-  { folder: 'src/estimate/clock', may: [], why: 'the clock of the shop lays out hours that were estimated' },
+  { folder: 'src/estimate/schedule', may: [], why: 'the schedule of the shop lays out hours that were estimated' },
 
   { folder: 'src/result', may: CORE, why: 'what may be shown of a job, as data; it computes nothing' },
   { folder: 'src/documents', may: ['src/text', PRINT, 'src/picture', 'src/result'], why: 'it lays out results and computes none' },

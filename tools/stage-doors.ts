@@ -27,7 +27,7 @@ export const DOORS: readonly Door[] = [
   { name: 'proveRead', file: PROVE, by: [STAGES] },
   { name: 'proveProgram', file: PROVE, by: [AGAIN] },
   { name: 'estimateJob', file: 'src/estimate/estimate.ts', by: [STAGES] },
-  { name: 'wishOf', file: 'src/job/request/request.ts', by: [PIPELINE] },
+  { name: 'requestOf', file: 'src/job/request/request.ts', by: [PIPELINE] },
   { name: 'unusable', file: 'src/job/request/unusable.ts', by: [PIPELINE] },
   { name: 'drawingOf', file: STAGES, by: [PIPELINE] },
   { name: 'programOf', file: STAGES, by: [CHOICE] },

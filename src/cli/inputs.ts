@@ -1,9 +1,9 @@
 /** Puts a job together from a job file or a drawing, the options, the shop and the dialect. */
 import { basename, dirname, extname, resolve } from 'node:path';
 import { lettersWith } from '../font-files/letters-on-disk.ts';
+import { builtInShop } from '../job/built-in-shop.ts';
 import { type Dialect, readDialectFile, standardDialect } from '../job/files/dialects.ts';
 import { parseFile, parseValue } from '../job/files/parse.ts';
-import { houseShop } from '../job/house-shop.ts';
 import { type Job, jobSchema } from '../job/job.ts';
 import type { JobRun } from '../job/job-run.ts';
 import { withShape } from '../job/request/shape-drawing.ts';
@@ -103,7 +103,7 @@ interface ShopRead {
 }
 
 /** The shop of a file, or the invented one where none is named. */
-export const shopAt = (path: string | undefined): ShopRead => (path === undefined ? { shop: houseShop, notes: [] } : shopFile(path));
+export const shopAt = (path: string | undefined): ShopRead => (path === undefined ? { shop: builtInShop, notes: [] } : shopFile(path));
 
 const shopFile = (path: string): ShopRead => {
   const parsed = parseFile(shopSchema, readText(path), basename(path));

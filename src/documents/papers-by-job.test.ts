@@ -3,8 +3,8 @@
 import { describe, expect, it } from 'vitest';
 import { there } from '../../test/there.ts';
 import { cut, factsOf, program } from '../job/answered.fixture.ts';
+import { builtInShop } from '../job/built-in-shop.ts';
 import { standardDialect } from '../job/files/dialects.ts';
-import { houseShop } from '../job/house-shop.ts';
 import { jobSchema } from '../job/job.ts';
 import { plateOf } from '../job/plate.fixture.ts';
 import type { JobFacts } from '../result/facts.ts';
@@ -23,7 +23,7 @@ const factsFor = (more: object): JobFacts => {
     said: new Set<string>(),
     drawing: plateOf(3),
     drawingName: 'plate.dxf',
-    shop: houseShop,
+    shop: builtInShop,
     dialect: standardDialect,
     day: '2026-11-25',
   };

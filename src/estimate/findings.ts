@@ -8,7 +8,7 @@ export const catalogue = {
   'spool-runs-out': 'warning',
   'spool-ends-at-night': 'warning',
   'stop-at-night': 'note',
-  'clock-cut-short': 'note',
+  'schedule-cut-short': 'note',
   'nobody-comes': 'warning',
   'better-start': 'note',
 } satisfies Catalogue;

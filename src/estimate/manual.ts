@@ -44,7 +44,7 @@ export const manual: Manual<typeof catalogue> = {
     remedy:
       'Start at another time, run all roughs first (`"run": "unattended first"` in the job file) so that the stops come together, or have an operator come in. Shifts are given in the shop file.',
   },
-  'clock-cut-short': {
+  'schedule-cut-short': {
     title: 'Only the first pieces of a long run are scheduled',
     meaning:
       'A job of very many pieces or openings has more stops and cuts than could be read. The schedule covers whole pieces until there are enough and leaves the others out.',

@@ -1,6 +1,6 @@
 /** The job file: every input of one job, each with its default. `*.job.json`; lengths in mm unless `units` says inch. */
 import { z } from 'zod';
-import { readMoment } from '../estimate/clock/moment.ts';
+import { readMoment } from '../estimate/schedule/moment.ts';
 import { shapeSchema } from '../shapes/list/questions.ts';
 import { tellingSchema } from './reader-keys.ts';
 

@@ -10,8 +10,8 @@ import { transformChain, translation } from '../geometry/transform.ts';
 import { standardDialect } from '../nc/dialect/dialect.ts';
 import { HOUSE } from '../text/reader.ts';
 import { cut, factsOf, hours, program } from './answered.fixture.ts';
+import { builtInShop } from './built-in-shop.ts';
 import { nestSchema } from './files/nest-file.ts';
-import { houseShop } from './house-shop.ts';
 import { type JobInput, jobSchema } from './job.ts';
 import { nestFiles, nestText, runNest } from './nest/nest-answer.ts';
 
@@ -53,12 +53,12 @@ const laid = (more: object) => {
     ],
     ...more,
   });
-  return { file, answer: runNest({ file, name: 'trial', drawingOf: (name) => there(DRAWINGS[name]), shop: houseShop, day: DAY }) };
+  return { file, answer: runNest({ file, name: 'trial', drawingOf: (name) => there(DRAWINGS[name]), shop: builtInShop, day: DAY }) };
 };
 
 const answerTo = (drawing: Uint8Array, drawingName: string, input: Omit<JobInput, 'drawing'>) => {
   const job = jobSchema.parse({ drawing: drawingName, ...input });
-  return factsOf({ job, said: new Set(), drawing, drawingName, shop: houseShop, dialect: standardDialect, day: DAY });
+  return factsOf({ job, said: new Set(), drawing, drawingName, shop: builtInShop, dialect: standardDialect, day: DAY });
 };
 
 describe('a nest of one piece', () => {
@@ -106,7 +106,7 @@ describe('a nest', () => {
       inHoles: true,
       pieces: [{ drawing: 'washer.dxf' }, { drawing: 'square.dxf' }],
     });
-    const answer = runNest({ file, name: 'hole', drawingOf: (name) => there(drawings[name]), shop: houseShop, day: DAY });
+    const answer = runNest({ file, name: 'hole', drawingOf: (name) => there(drawings[name]), shop: builtInShop, day: DAY });
     if (answer.kind !== 'laid') throw new Error(answer.kind);
     expect(answer.facts.nest.left).toEqual([]);
     const files = nestFiles(answer.facts, file, 'hole', { reader: HOUSE });
@@ -173,7 +173,7 @@ describe('the metal of a job', () => {
   it('shares the run of a stack among its pieces, also where the last stack is not full', () => {
     const { estimate } = hours(answerTo(part, 'part.dxf', { ...base, stack: 3, stackGap: 0.1, quantity: 4, quantityBreaks: [6] }));
     const of = (per: string): number => estimate.lines.filter((l) => l.per === per).reduce((sum, l) => sum + l.cost.value, 0);
-    const { markup } = there(houseShop.rates[0]);
+    const { markup } = there(builtInShop.rates[0]);
     for (const { total } of estimate.breaks) expect(total.value).toBeCloseTo((of('job') + 2 * of('run')) * (1 + markup), 6);
     expect(estimate.breaks.map((b) => b.quantity)).toEqual([4, 6]);
   });

@@ -11,8 +11,8 @@ import { resultOf } from '../result/facts.ts';
 import { sentenceOf } from '../text/finding.fixture.ts';
 import { HOUSE } from '../text/reader.ts';
 import { answered, cut, program, proven } from './answered.fixture.ts';
+import { builtInShop } from './built-in-shop.ts';
 import { readDialectFile, standardDialect } from './files/dialects.ts';
-import { houseShop } from './house-shop.ts';
 import { type Job, jobSchema } from './job.ts';
 import type { JobRun } from './job-run.ts';
 import type { Answered } from './pipeline/answer.ts';
@@ -25,7 +25,7 @@ const small: JobRun = {
   said: new Set(['outline', 'tolerance']),
   drawing: plateOf(3),
   drawingName: 'plate.dxf',
-  shop: houseShop,
+  shop: builtInShop,
   dialect: standardDialect,
   day: '2026-11-25',
 };

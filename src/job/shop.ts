@@ -1,7 +1,7 @@
 /** The shop file: the wires on the shelf, the machines, the rates, and how the control wants its programs spelled. */
 import { z } from 'zod';
-import { shiftSchema, usualShifts } from '../estimate/clock/shifts.ts';
 import { ratesSchema } from '../estimate/rates.ts';
+import { shiftSchema, usualShifts } from '../estimate/schedule/shifts.ts';
 import { machineSchema } from '../physics/cut/machine.ts';
 import { passTableSchema } from '../physics/cut/pass-table.ts';
 import { materialSchema } from '../physics/material/shop-material.ts';

@@ -18,20 +18,20 @@ export const manual: Manual<typeof catalogue> = {
       'Repair the outline in the drawing, most often a doubled line or an opening that runs out over the edge. Reading the drawing on its own shows the place. A clamp that sticks out over the plate is no fault.',
   },
   'plate-too-small': {
-    title: 'Nothing is left of the plate inside its margin',
-    meaning: 'The margin is kept free all along the edge of the plate. Here it takes the whole plate.',
+    title: 'Nothing is left of the plate inside its border',
+    meaning: 'The border is kept free all along the edge of the plate. Here it takes the whole plate.',
     matters:
-      'The margin is there for clamps, a bowed or scaled edge and the hold of the frame that is left, so it is not made smaller without your word.',
+      'The border is there for clamps, a bowed or scaled edge and the hold of the frame that is left, so it is not made smaller without your word.',
     remedy:
-      'Take a larger plate, or a smaller margin if the edge is clean and the clamps are given as forbidden zones. Check that both are in the same unit.',
+      'Take a larger plate, or a smaller border if the edge is clean and the clamps are given as forbidden zones. Check that both are in the same unit.',
   },
   'piece-too-large': {
     title: 'A piece has no room even on an empty plate',
     meaning:
-      'The piece was tried in every way it may be turned on the plate without any other piece, inside the margin and clear of the forbidden zones, and has no room. The finding gives its size and that of the plate.',
+      'The piece was tried in every way it may be turned on the plate without any other piece, inside the border and clear of the forbidden zones, and has no room. The finding gives its size and that of the plate.',
     matters: 'The other pieces are laid all the same; this one is missing from the plate.',
     remedy:
-      'Take a larger plate, a smaller margin, move a clamp, or allow more turns. A long piece often fits at an angle: allow turns by a step such as 15°, if the grain of the sheet does not matter.',
+      'Take a larger plate, a smaller border, move a clamp, or allow more turns. A long piece often fits at an angle: allow turns by a step such as 15°, if the grain of the sheet does not matter.',
   },
   'pieces-left': {
     title: 'Not all pieces have room on the plate',
@@ -40,7 +40,7 @@ export const manual: Manual<typeof catalogue> = {
     matters:
       'The yield beside the bound shows whether there is more to gain: the bound is what area alone would allow. Layouts of mixed shapes seldom come nearer to it than eight or nine tenths.',
     remedy:
-      'Plan a further plate with what is left, take a larger one, or gain room: a narrower web or margin, more turns, or more work for the search.',
+      'Plan a further plate with what is left, take a larger one, or gain room: a narrower web or border, more turns, or more work for the search.',
   },
   'pieces-too-many': {
     title: 'More pieces are asked for than are laid at once',

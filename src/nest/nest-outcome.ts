@@ -34,7 +34,7 @@ export interface LaidNest {
   readonly yield: number;
   /**
    * The share that area alone would allow: pieces taken with half a web all round, those with most metal for their room first,
-   * until the room inside the margin and beside the forbidden zones is full. No layout of these pieces is above it.
+   * until the room inside the border and beside the forbidden zones is full. No layout of these pieces is above it.
    */
   readonly bound: number;
   /** mm²: what `yield` is the ratio of. */

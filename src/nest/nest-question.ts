@@ -26,7 +26,7 @@ export interface NestQuestion {
   /** Outline of the plate, a rectangle or any other contour, in either sense. */
   readonly plate: Contour;
   /** mm kept free along the edge of the plate, 0 or more. */
-  readonly margin: number;
+  readonly border: number;
   /** Clamps and holes: pieces keep a web from them as from each other. */
   readonly forbidden: readonly Contour[];
   readonly pieces: readonly NestPiece[];

@@ -69,16 +69,16 @@ const kindFrom = (piece: NestPiece, grown: Extract<OffsetRegionOutcome, { kind: 
   kindOf(piece.id, piece.quantity, regionOf(piece.outline, piece.holes), firstItem(grown.regions), piece.turns);
 
 /**
- * The plate shrunk by its margin and grown again by half a web. Growing rounds what a rectangle has square, and closes slots of
- * other plates, so there the margin is half a web at least and the plate is never grown.
+ * The plate shrunk by its border and grown again by half a web. Growing rounds what a rectangle has square, and closes slots of
+ * other plates, so there the border is half a web at least and the plate is never grown.
  */
-const freeOf = (plate: Contour, rectangle: boolean, { margin, web }: NestQuestion): OffsetContourOutcome => {
-  if (!rectangle) return offsetContour(plate, Math.max(margin, web / 2) - web / 2);
+const freeOf = (plate: Contour, rectangle: boolean, { border, web }: NestQuestion): OffsetContourOutcome => {
+  if (!rectangle) return offsetContour(plate, Math.max(border, web / 2) - web / 2);
   const { minX, minY, maxX, maxY } = boundsOfChain(plate);
-  const by = margin - web / 2;
+  const by = border - web / 2;
   const inner = { minX: minX + by, minY: minY + by, maxX: maxX - by, maxY: maxY - by };
-  if (Math.min(maxX - minX, maxY - minY) <= 2 * margin)
-    return { kind: 'vanished', widest: margin, at: plate.segments[0].from, atMost: margin };
+  if (Math.min(maxX - minX, maxY - minY) <= 2 * border)
+    return { kind: 'vanished', widest: border, at: plate.segments[0].from, atMost: border };
   return { kind: 'offset', contours: [rectangleOf(inner)], enclosed: [], rounded: [], slivers: 0 };
 };
 
@@ -145,9 +145,9 @@ const faults = phrases('nest-outline-fault', {
   'ends off the circle': say`ends off the circle`,
 });
 
-const tooSmall = ({ margin }: NestQuestion): Finding =>
-  find('plate-too-small', say`With a margin of ${{ margin: mm(margin) }} nothing is left of the plate.`, {
-    remedy: remedy(say`Use a larger plate or a smaller margin.`, { field: 'border' }),
+const tooSmall = ({ border }: NestQuestion): Finding =>
+  find('plate-too-small', say`With a border of ${{ border: mm(border) }} nothing is left of the plate.`, {
+    remedy: remedy(say`Use a larger plate or a smaller border.`, { field: 'border' }),
   });
 
 const badOutlines = ({ plate, forbidden, pieces }: NestQuestion): readonly Finding[] => {
@@ -168,14 +168,14 @@ const badOutlines = ({ plate, forbidden, pieces }: NestQuestion): readonly Findi
   });
 };
 
-const badNumbers = ({ margin, web, pieces, work }: NestQuestion): readonly Finding[] => {
+const badNumbers = ({ border, web, pieces, work }: NestQuestion): readonly Finding[] => {
   const bad = (path: string, text: Text): Finding => find('nest-value-unusable', text, { place: { kind: 'field', path } });
   const length = (path: string, value: number): readonly Finding[] =>
     Number.isFinite(value) && value >= 0 ? [] : [bad(path, values.length(path, value))];
   const total = pieces.reduce((sum, p) => sum + p.quantity, 0);
   const ids = new Set(pieces.map((p) => p.id));
   return [
-    ...length('margin', margin),
+    ...length('border', border),
     ...length('web', web),
     ...(work === undefined || work >= 0 ? [] : [bad('work', values.work(work))]),
     ...(pieces.length > 0 ? [] : [bad('pieces', values.noPiece)]),

@@ -2,7 +2,7 @@
 import type { Moment } from '../text/moment.ts';
 import type { Text } from '../text/text.ts';
 
-/** Moments on the clock of the shop; all else min, for all pieces together. */
+/** Moments by the shop's schedule; all else min, for all pieces together. */
 export interface TimeOutcome {
   readonly start: Moment;
   readonly done: Moment;

@@ -36,7 +36,7 @@ export type Comparison<Said = Text> =
       readonly currency: string;
       readonly now: ComparedOutcome;
       readonly rows: readonly Compared<Said>[];
-      /** Other starts and orders; none where the job cannot be laid on the clock. */
+      /** Other starts and orders; none where the job cannot be scheduled. */
       readonly time?: TimeComparison;
     }
   | { readonly kind: 'cannot'; readonly reason: Said };

@@ -32,7 +32,7 @@ export interface NestFacts {
   readonly day: string;
   readonly material: string;
   readonly thickness: number;
-  readonly margin: number;
+  readonly border: number;
   readonly web: number;
   readonly plate: Contour;
   readonly plateHoles: readonly Contour[];

@@ -2,8 +2,8 @@
 
 import type { PlanBudgets } from '../accuracy/budget-of-plan.ts';
 import type { Inspection } from '../accuracy/inspection.ts';
-import type { Clock } from '../estimate/clock/clock.ts';
 import type { Estimate } from '../estimate/estimate.ts';
+import type { Schedule } from '../estimate/schedule/schedule.ts';
 import type { OtherWays } from '../physics/other-process/other-question.ts';
 import type { NumberedContour } from '../plan/numbered.ts';
 import type { CutPlan, RefusedPlan } from '../plan/plan.ts';
@@ -55,6 +55,6 @@ export interface MadeFacts {
 
 export interface HoursFacts {
   readonly estimate: Estimate;
-  /** The run on the clock of the shop; left out where it cannot be laid. */
-  readonly clock?: Clock | undefined;
+  /** The run by the shop's schedule; left out where it cannot be laid. */
+  readonly schedule?: Schedule | undefined;
 }

@@ -34,7 +34,7 @@ export interface WireTable {
   /** The wire of the plan; none where no wire does the job. */
   readonly chosen?: string | undefined;
   /** The next cheapest in stock. */
-  readonly runnerUp?: string | undefined;
+  readonly nextCheapest?: string | undefined;
   /** The user named the wire. */
   readonly named: boolean;
   readonly currency: string;

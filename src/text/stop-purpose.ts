@@ -1,4 +1,4 @@
-/** What a program stops for: the closed list by which stops are planned, written, read back, counted, laid on the clock and ticked off. */
+/** What a program stops for: the closed list by which stops are planned, written, read back, counted, scheduled and ticked off. */
 export type StopPurpose =
   | 'thread'
   | 'cut the wire'

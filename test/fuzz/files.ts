@@ -1,7 +1,7 @@
 /** Damaged job, shop, dialect and set-up files: good ones with a value changed, a key dropped, or the text cut and scrambled. */
 
+import { builtInShop } from '../../src/job/built-in-shop.ts';
 import { setupSchema } from '../../src/job/files/setup-file.ts';
-import { houseShop } from '../../src/job/house-shop.ts';
 import { jobSchema } from '../../src/job/job.ts';
 import { shopSchema } from '../../src/job/shop.ts';
 import { dialectSchema, standardDialect } from '../../src/nc/dialect/dialect.ts';
@@ -39,7 +39,7 @@ const job = {
   layers: ['0'],
 };
 
-const GOOD = { job, shop: houseShop, dialect: standardDialect, setup } as const;
+const GOOD = { job, shop: builtInShop, dialect: standardDialect, setup } as const;
 export const SCHEMAS = { job: jobSchema, shop: shopSchema, dialect: dialectSchema, setup: setupSchema } as const;
 
 /** Repeatable: the same count and seed give the same cases. */

@@ -168,7 +168,7 @@ describe('what is printed in it', () => {
   it('is of each layer that there is', () => {
     expect([...found.keys()]).toEqual(
       expect.arrayContaining([
-        'sheet, clock',
+        'sheet, schedule',
         'paper, set-up-sheet',
         'paper, annex',
         'findings',
@@ -192,6 +192,7 @@ const SAMPLE = '7';
 const GIVEN: Readonly<Record<string, readonly unknown[]>> = {
   'papers.name': [...PAPERS],
   'papers.download': [...PAPERS],
+  'jobs.older': ['inputs', 'shop', 'version'],
   'sheet.chapter': [...CHAPTERS],
   'sheet.notes': [...CHAPTERS],
   'sheet.severity': [...SEVERITIES],

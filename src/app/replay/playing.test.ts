@@ -12,7 +12,7 @@ const event = (kind: string, from: number, to: number) => ({
   what: kind,
   needsPerson: false,
   atNight: false,
-  oclock: '',
+  timeOfDay: '',
 });
 
 /** 10 min of cutting, a wait of 600, 10 of cutting. */

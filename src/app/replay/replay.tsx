@@ -4,7 +4,7 @@ import { type ReactNode, useId } from 'react';
 import { localCount } from '../../text/print/local.ts';
 import { useWords } from '../words/use-words.ts';
 import type { Words } from '../words/words-for.ts';
-import type { ClockView, ProgramView } from '../work/views.ts';
+import type { ProgramView, ScheduleView } from '../work/views.ts';
 import { SPEEDS } from './playing.ts';
 import { whenOf } from './strip-scale.ts';
 import { nextStep, type Standing, stepBefore, type Timeline } from './timeline.ts';
@@ -14,7 +14,7 @@ import '../look/replay.css';
 
 export interface ReplayProps {
   readonly timeline: Timeline;
-  readonly clock: ClockView;
+  readonly schedule: ScheduleView;
   readonly program: ProgramView;
   /** Minutes from the start of the run; nothing is replayed when left out. */
   readonly moment: number | undefined;
@@ -29,7 +29,7 @@ export interface ReplayProps {
 
 export const Replay = (props: ReplayProps): ReactNode => {
   const words = useWords().replay;
-  const { timeline, clock, program, moment, playing, speed, locale, onMoment, onPlaying, onSpeed } = props;
+  const { timeline, schedule, program, moment, playing, speed, locale, onMoment, onPlaying, onSpeed } = props;
   const still = useLessMotion();
   const now = useReplayed(timeline, program, moment);
   const ended = moment !== undefined && moment >= timeline.length;
@@ -70,7 +70,10 @@ export const Replay = (props: ReplayProps): ReactNode => {
       </div>
       <p className="replay-says" aria-live={playing ? 'off' : 'polite'}>
         {moment !== undefined && now !== undefined
-          ? words.says(whenOf(clock.start + moment, clock, locale), ended ? words.ended : saidOf(now.standing, clock, locale, words))
+          ? words.says(
+              whenOf(schedule.start + moment, schedule, locale),
+              ended ? words.ended : saidOf(now.standing, schedule, locale, words),
+            )
           : still
             ? words.stepped
             : words.shortened}
@@ -82,12 +85,12 @@ export const Replay = (props: ReplayProps): ReactNode => {
 /** What happens, in words: from the event of the clock, and how far the move is. */
 const saidOf = (
   { stretch, move, share, block, piece, moving }: Standing,
-  clock: ClockView,
+  schedule: ScheduleView,
   locale: string | undefined,
   words: Words['replay'],
 ): string => {
   const { event } = stretch;
-  const pieces = clock.events.at(-1)?.piece ?? 1;
+  const pieces = schedule.events.at(-1)?.piece ?? 1;
   const tail = pieces > 1 ? words.piece(piece) : '';
   if (!moving) return `${event.kind === 'waiting for a person' ? words.waits : words.stands(event.what)}${tail}`;
   const line = localCount((block ?? move) + 1, locale);

@@ -1,16 +1,16 @@
-/** The shift strip: the run on the clock with its nights, cuts, waits, and every moment that needs a person; its start can be dragged. */
+/** The shift strip: the run on the schedule with its nights, cuts, waits, and every moment that needs a person; its start can be dragged. */
 import { type ReactNode, useMemo, useRef, useState } from 'react';
 import { useWidth } from '../look/use-width.ts';
 import { useWords } from '../words/use-words.ts';
-import type { ClockView } from '../work/views.ts';
+import type { ScheduleView } from '../work/views.ts';
 import { StartField, StartHandle } from './start-handle.tsx';
 import { StopList } from './stop-list.tsx';
 import { StripPicture } from './strip-picture.tsx';
-import { dayOf, marksOf, oclockOf, type Span, stripSpan, whenOf } from './strip-scale.ts';
+import { dayOf, marksOf, type Span, stripSpan, timeOfDayOf, whenOf } from './strip-scale.ts';
 import '../look/replay.css';
 
 export interface ShiftStripProps {
-  readonly clock: ClockView;
+  readonly schedule: ScheduleView;
   /** Minutes from the start of the run; nothing is replayed when left out. */
   readonly moment?: number | undefined;
   /** Length of the run that can be replayed, min. */
@@ -20,56 +20,56 @@ export interface ShiftStripProps {
   readonly onMoment: (moment: number) => void;
 }
 
-export const ShiftStrip = ({ clock, moment, locale, onStart, onMoment }: ShiftStripProps): ReactNode => {
+export const ShiftStrip = ({ schedule, moment, locale, onStart, onMoment }: ShiftStripProps): ReactNode => {
   const words = useWords().strip;
   const frame = useRef<HTMLDivElement>(null);
   const width = useWidth(frame, 700);
   const [shift, setShift] = useState(0);
-  const rest = useMemo(() => roomyAround(clock), [clock]);
-  const span = panned(rest, clock.start + shift, clock.finish + shift);
+  const rest = useMemo(() => roomyAround(schedule), [schedule]);
+  const span = panned(rest, schedule.start + shift, schedule.finish + shift);
   const perMinute = width / (span.to - span.from);
-  const marks = useMemo(() => marksOf(clock, shift), [clock, shift]);
+  const marks = useMemo(() => marksOf(schedule, shift), [schedule, shift]);
   const night = marks.filter((m) => m.atNight).length;
-  const said = (at: number): string => words.startAt(dayOf(at, locale), oclockOf(at));
+  const said = (at: number): string => words.startAt(dayOf(at, locale), timeOfDayOf(at));
   const ask = (at: number): void => {
     setShift(0);
     const whole = Math.round(at);
-    if (whole !== clock.start) onStart(isoText(whole), `${words.step} ${said(whole)}`);
+    if (whole !== schedule.start) onStart(isoText(whole), `${words.step} ${said(whole)}`);
   };
-  const left = (clock.start + shift - span.from) * perMinute;
+  const left = (schedule.start + shift - span.from) * perMinute;
   return (
     <section className="shift-strip" aria-label={words.title}>
       <div className="strip-frame" ref={frame}>
         <StripPicture
-          clock={clock}
+          schedule={schedule}
           marks={marks}
           shift={shift}
           span={span}
           width={width}
           moment={moment}
           locale={locale}
-          label={words.picture(clock.startText, clock.finishText, marks.length, night)}
+          label={words.picture(schedule.startText, schedule.finishText, marks.length, night)}
           onMoment={onMoment}
         />
         <StartHandle
           left={left}
-          start={clock.start}
+          start={schedule.start}
           shift={shift}
           perMinute={perMinute}
-          text={said(clock.start + shift)}
+          text={said(schedule.start + shift)}
           onShift={setShift}
           onStart={ask}
         />
       </div>
-      <MomentSlider clock={clock} moment={moment} span={span} perMinute={perMinute} hidden={shift !== 0} onMoment={onMoment} />
+      <MomentSlider schedule={schedule} moment={moment} span={span} perMinute={perMinute} hidden={shift !== 0} onMoment={onMoment} />
       <div className="strip-start">
-        <StartField start={clock.start} onStart={ask} />
+        <StartField start={schedule.start} onStart={ask} />
         <p className="strip-said" aria-live="polite">
-          {shift !== 0 ? words.preview(said(clock.start + shift), night) : words.startHelp}
+          {shift !== 0 ? words.preview(said(schedule.start + shift), night) : words.startHelp}
         </p>
       </div>
-      {clock.finish > span.to && shift === 0 && <p className="table-note">{words.first}</p>}
-      <StopList clock={clock} locale={locale} onMoment={onMoment} />
+      {schedule.finish > span.to && shift === 0 && <p className="table-note">{words.first}</p>}
+      <StopList schedule={schedule} locale={locale} onMoment={onMoment} />
     </section>
   );
 };
@@ -77,10 +77,10 @@ export const ShiftStrip = ({ clock, moment, locale, onStart, onMoment }: ShiftSt
 const isoText = (at: number): string => new Date(at * 60_000).toISOString().slice(0, 16);
 
 /** Room on either side, so that the start can be moved and the night before and after is seen. */
-const roomyAround = (clock: ClockView): Span => {
-  const span = stripSpan(clock);
+const roomyAround = (schedule: ScheduleView): Span => {
+  const span = stripSpan(schedule);
   const room = Math.max(90, (span.to - span.from) * 0.15);
-  const from = Math.floor((clock.start - room) / 30) * 30;
+  const from = Math.floor((schedule.start - room) / 30) * 30;
   return { from, to: Math.ceil((span.to + room) / 30) * 30 };
 };
 
@@ -93,7 +93,7 @@ const panned = ({ from, to }: Span, start: number, finish: number): Span => {
 };
 
 interface MomentSliderProps {
-  readonly clock: ClockView;
+  readonly schedule: ScheduleView;
   readonly moment: number | undefined;
   readonly span: Span;
   readonly perMinute: number;
@@ -104,16 +104,16 @@ interface MomentSliderProps {
 /** As long as the run is on the strip; half a thumb longer on either side, so that its middle stands at the moment. */
 const THUMB = 16;
 
-const MomentSlider = ({ clock, moment, span, perMinute, hidden, onMoment }: MomentSliderProps): ReactNode => {
+const MomentSlider = ({ schedule, moment, span, perMinute, hidden, onMoment }: MomentSliderProps): ReactNode => {
   const words = useWords().strip;
-  const length = Math.min(clock.finish, span.to) - clock.start;
-  const at = clock.start + (moment ?? 0);
+  const length = Math.min(schedule.finish, span.to) - schedule.start;
+  const at = schedule.start + (moment ?? 0);
   return (
     <input
       type="range"
       className="strip-moment"
       aria-label={words.moment}
-      aria-valuetext={whenOf(at, clock)}
+      aria-valuetext={whenOf(at, schedule)}
       min={0}
       max={length}
       step={length / 1000}
@@ -121,7 +121,7 @@ const MomentSlider = ({ clock, moment, span, perMinute, hidden, onMoment }: Mome
       disabled={hidden}
       style={{
         visibility: hidden ? 'hidden' : 'visible',
-        marginLeft: (clock.start - span.from) * perMinute - THUMB / 2,
+        marginLeft: (schedule.start - span.from) * perMinute - THUMB / 2,
         width: length * perMinute + THUMB,
       }}
       onChange={(event) => onMoment(Number(event.currentTarget.value))}

@@ -1,12 +1,12 @@
 /** All moments that need a person as a table: what the strip shows, for reading and by keyboard. */
 import { memo, type ReactNode, useMemo, useState } from 'react';
 import { useWords } from '../words/use-words.ts';
-import type { ClockView } from '../work/views.ts';
+import type { ScheduleView } from '../work/views.ts';
 import { headOf } from './strip-picture.tsx';
-import { dayOf, marksOf, oclockOf, type StripMark } from './strip-scale.ts';
+import { dayOf, marksOf, type StripMark, timeOfDayOf } from './strip-scale.ts';
 
 interface StopListProps {
-  readonly clock: ClockView;
+  readonly schedule: ScheduleView;
   readonly locale: string | undefined;
   readonly onMoment: (moment: number) => void;
 }
@@ -14,9 +14,9 @@ interface StopListProps {
 /** More rows than this are shown only when they are asked for. */
 const FIRST = 60;
 
-export const StopList = memo(({ clock, locale, onMoment }: StopListProps): ReactNode => {
+export const StopList = memo(({ schedule, locale, onMoment }: StopListProps): ReactNode => {
   const words = useWords().strip;
-  const marks = useMemo(() => marksOf(clock), [clock]);
+  const marks = useMemo(() => marksOf(schedule), [schedule]);
   const [all, setAll] = useState(false);
   if (marks.length === 0) return <p className="fact">{words.noStops}</p>;
   const shown = all ? marks : marks.slice(0, FIRST);
@@ -28,7 +28,7 @@ export const StopList = memo(({ clock, locale, onMoment }: StopListProps): React
         <table>
           <thead>
             <tr>
-              <th scope="col">{words.columns.oclock}</th>
+              <th scope="col">{words.columns.timeOfDay}</th>
               <th scope="col">{words.columns.kind}</th>
               <th scope="col">{words.columns.what}</th>
             </tr>
@@ -39,7 +39,7 @@ export const StopList = memo(({ clock, locale, onMoment }: StopListProps): React
                 key={`${mark.from} ${mark.what}`}
                 mark={mark}
                 day={i === 0 || dayOf(mark.from) !== dayOf((shown[i - 1] as StripMark).from) ? dayOf(mark.from, locale) : ''}
-                onShow={() => onMoment(mark.from - clock.start)}
+                onShow={() => onMoment(mark.from - schedule.start)}
               />
             ))}
           </tbody>
@@ -59,8 +59,8 @@ const Row = ({ mark, day, onShow }: { readonly mark: StripMark; readonly day: st
   return (
     <tr data-night={mark.atNight}>
       <th scope="row">
-        <button type="button" className="plain" aria-label={words.show(`${day} ${oclockOf(mark.from)}`.trim())} onClick={onShow}>
-          {oclockOf(mark.from)}
+        <button type="button" className="plain" aria-label={words.show(`${day} ${timeOfDayOf(mark.from)}`.trim())} onClick={onShow}>
+          {timeOfDayOf(mark.from)}
         </button>{' '}
         <small>{day}</small>
       </th>

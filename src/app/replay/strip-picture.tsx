@@ -1,8 +1,8 @@
 /** The drawing of the shift strip: nights shaded, cuts as bars, waits as broken lines, a pin for each moment that needs a person. */
 import { memo, type PointerEvent, type ReactNode, useState } from 'react';
 import { useWords } from '../words/use-words.ts';
-import type { ClockView } from '../work/views.ts';
-import { clustered, DAY, dayOf, joined, nightsWithin, oclockOf, type Span, type StripMark, ticksOf, whenOf } from './strip-scale.ts';
+import type { ScheduleView } from '../work/views.ts';
+import { clustered, DAY, dayOf, joined, nightsWithin, type Span, type StripMark, ticksOf, timeOfDayOf, whenOf } from './strip-scale.ts';
 
 /** px: pins, the band with its bars, the axis. */
 const PIN = 16;
@@ -16,7 +16,7 @@ const PER_LABEL = 40;
 const DAY_WORD = 40;
 
 export interface StripPictureProps {
-  readonly clock: ClockView;
+  readonly schedule: ScheduleView;
   readonly marks: readonly StripMark[];
   readonly shift: number;
   readonly span: Span;
@@ -29,14 +29,14 @@ export interface StripPictureProps {
 
 export const StripPicture = (props: StripPictureProps): ReactNode => {
   const words = useWords().strip;
-  const { clock, marks, shift, span, width, moment, locale, label, onMoment } = props;
+  const { schedule, marks, shift, span, width, moment, locale, label, onMoment } = props;
   const [pointed, setPointed] = useState<readonly StripMark[] | undefined>();
   const perMinute = width / (span.to - span.from);
   const x = (at: number): number => (at - span.from) * perMinute;
   const momentAt = (event: PointerEvent<SVGSVGElement>): number => {
     const { left } = event.currentTarget.getBoundingClientRect();
-    const at = span.from + (event.clientX - left) / perMinute - clock.start;
-    return Math.min(Math.max(at, 0), clock.finish - clock.start);
+    const at = span.from + (event.clientX - left) / perMinute - schedule.start;
+    return Math.min(Math.max(at, 0), schedule.finish - schedule.start);
   };
   const first = pointed?.[0];
   return (
@@ -55,10 +55,10 @@ export const StripPicture = (props: StripPictureProps): ReactNode => {
         }}
         onPointerMove={(event) => event.buttons === 1 && onMoment(momentAt(event))}
       >
-        <Ground clock={clock} shift={shift} from={span.from} to={span.to} width={width} locale={locale} />
+        <Ground schedule={schedule} shift={shift} from={span.from} to={span.to} width={width} locale={locale} />
         <Pins marks={marks} from={span.from} perMinute={perMinute} onPoint={setPointed} />
         {moment !== undefined && shift === 0 && (
-          <path className="strip-now" d={`M${x(clock.start + moment)} ${BAND - 6}V${BAND + DEEP + 6}`} />
+          <path className="strip-now" d={`M${x(schedule.start + moment)} ${BAND - 6}V${BAND + DEEP + 6}`} />
         )}
       </svg>
       {first !== undefined && (
@@ -68,7 +68,7 @@ export const StripPicture = (props: StripPictureProps): ReactNode => {
           data-side={x(first.from) > width / 2 ? 'left' : 'right'}
           style={tipAt(x(first.from), width)}
         >
-          <strong>{whenOf(first.from, clock, locale)}</strong> {words.mark(first.kind)}
+          <strong>{whenOf(first.from, schedule, locale)}</strong> {words.mark(first.kind)}
           {first.atNight && `, ${words.atNight}`}. {first.what}
           {(pointed?.length ?? 0) > 1 && ` ${words.near((pointed?.length ?? 1) - 1)}`}
         </p>
@@ -80,7 +80,7 @@ export const StripPicture = (props: StripPictureProps): ReactNode => {
 const tipAt = (x: number, width: number) => (x > width / 2 ? { right: width - x + 12 } : { left: x + 12 });
 
 interface GroundProps {
-  readonly clock: ClockView;
+  readonly schedule: ScheduleView;
   readonly shift: number;
   readonly from: number;
   readonly to: number;
@@ -89,7 +89,7 @@ interface GroundProps {
 }
 
 /** All that stays as it is while the replay goes on. */
-const Ground = memo(({ clock, shift, from, to, width, locale }: GroundProps): ReactNode => {
+const Ground = memo(({ schedule, shift, from, to, width, locale }: GroundProps): ReactNode => {
   const words = useWords().strip;
   const perMinute = width / (to - from);
   const x = (at: number): number => Math.round((Math.min(Math.max(at, from), to) - from) * perMinute * 100) / 100;
@@ -99,7 +99,7 @@ const Ground = memo(({ clock, shift, from, to, width, locale }: GroundProps): Re
   return (
     <>
       <rect className="strip-day" x={0} y={BAND} width={width} height={DEEP} />
-      {nightsWithin(clock.week, span).map((n) => (
+      {nightsWithin(schedule.week, span).map((n) => (
         <g key={n.from}>
           <rect className="strip-night" x={x(n.from)} y={BAND} width={x(n.to) - x(n.from)} height={DEEP} />
           {(n.to - n.from) * perMinute > 84 && (
@@ -109,7 +109,7 @@ const Ground = memo(({ clock, shift, from, to, width, locale }: GroundProps): Re
           )}
         </g>
       ))}
-      {joined(clock.events, ['cutting'], least).map((b) => (
+      {joined(schedule.events, ['cutting'], least).map((b) => (
         <rect
           key={b.from}
           className="strip-cut"
@@ -119,7 +119,7 @@ const Ground = memo(({ clock, shift, from, to, width, locale }: GroundProps): Re
           height={18}
         />
       ))}
-      {joined(clock.events, ['waiting for a person'], least).map((b) => (
+      {joined(schedule.events, ['waiting for a person'], least).map((b) => (
         <path key={b.from} className="strip-wait" d={`M${x(b.from + shift)} ${BAND + 18}H${x(b.to + shift)}`} />
       ))}
       <path className="strip-axis" d={`M0 ${bottom}H${width}`} />
@@ -140,7 +140,7 @@ const Ticks = ({ from, to, width, locale }: Pick<GroundProps, 'from' | 'to' | 'w
       <g key={at}>
         <path className="strip-axis" d={`M${x} ${bottom}v${midnight ? 8 : 5}`} />
         <text x={x} y={bottom + 19} textAnchor={anchor}>
-          {oclockOf(at)}
+          {timeOfDayOf(at)}
         </text>
         {(i === 0 || midnight) && (
           <text
@@ -186,7 +186,7 @@ const Pins = memo(({ marks, from, perMinute, onPoint }: PinsProps): ReactNode =>
         {cluster.length === 1 ? <path className="strip-head" d={headOf(mark.kind, x, PIN + 12)} /> : <Count n={cluster.length} x={x} />}
         {told && (
           <text className="strip-pin-time" x={x} y={12} textAnchor="middle">
-            {oclockOf(mark.from)}
+            {timeOfDayOf(mark.from)}
           </text>
         )}
       </g>

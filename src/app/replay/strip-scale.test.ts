@@ -60,10 +60,10 @@ describe('marks on the shift strip', () => {
     to: from + 4,
     needsPerson: true,
     atNight: false,
-    oclock: '',
+    timeOfDay: '',
     piece: 1,
   });
-  const clock = {
+  const schedule = {
     start: friday + 480,
     finish: friday + 900,
     startText: '',
@@ -82,10 +82,10 @@ describe('marks on the shift strip', () => {
     ],
   };
   it('tell tab, slug and spool apart', () => {
-    expect(marksOf(clock).map((m) => m.kind)).toEqual(['tab', 'slug', 'spool']);
+    expect(marksOf(schedule).map((m) => m.kind)).toEqual(['tab', 'slug', 'spool']);
   });
   it('shift with the start, and fall into the night by it', () => {
-    const shifted = marksOf(clock, 200);
+    const shifted = marksOf(schedule, 200);
     expect(shifted.map((m) => m.from - friday)).toEqual([700, 710, 1000]);
     expect(shifted.map((m) => m.atNight)).toEqual([false, false, true]);
   });

@@ -1,7 +1,7 @@
 /** What the shift strip draws where: its span of time, ticks at full hours, nights of the week, and bars that run together when they are fine. */
 import { localDay } from '../../text/print/local.ts';
 import type { StopPurpose } from '../../text/stop-purpose.ts';
-import type { ClockView } from '../work/views.ts';
+import type { ScheduleView } from '../work/views.ts';
 
 export const DAY = 1440;
 const WEEK = 7 * DAY;
@@ -12,7 +12,7 @@ export interface Span {
 }
 
 /** Full hours around a run, or the first days of one that goes on for longer. */
-export const stripSpan = ({ start, finish }: Pick<ClockView, 'start' | 'finish'>, mostDays = 14): Span => {
+export const stripSpan = ({ start, finish }: Pick<ScheduleView, 'start' | 'finish'>, mostDays = 14): Span => {
   const from = Math.floor(start / 60) * 60;
   const to = Math.max(Math.ceil(finish / 60) * 60, from + 60);
   return { from, to: Math.min(to, from + mostDays * DAY) };
@@ -31,13 +31,13 @@ export const ticksOf = ({ from, to }: Span, most: number): readonly number[] => 
 /** Moments count from a Thursday; the week begins on Monday. */
 const minuteOfWeek = (at: number): number => (((at + 3 * DAY) % WEEK) + WEEK) % WEEK;
 
-export const isNight = (week: ClockView['week'], at: number): boolean => {
+export const isNight = (week: ScheduleView['week'], at: number): boolean => {
   const minute = minuteOfWeek(at);
   return !week.some((s) => minute >= s.from && minute < s.to);
 };
 
 /** Stretches of a span in which nobody is in the shop. */
-export const nightsWithin = (week: ClockView['week'], { from, to }: Span): readonly Span[] => {
+export const nightsWithin = (week: ScheduleView['week'], { from, to }: Span): readonly Span[] => {
   const nights: Span[] = [];
   let at = from;
   const monday = from - minuteOfWeek(from);
@@ -53,7 +53,7 @@ export const nightsWithin = (week: ClockView['week'], { from, to }: Span): reado
 };
 
 /** Stretches of one kind, those joined that are nearer to each other than `least` minutes: a strip has room for few. */
-export const joined = (events: ClockView['events'], kinds: readonly string[], least: number): readonly Span[] => {
+export const joined = (events: ScheduleView['events'], kinds: readonly string[], least: number): readonly Span[] => {
   const bars: { from: number; to: number }[] = [];
   for (const { kind, from, to } of events) {
     if (!kinds.includes(kind)) continue;
@@ -77,7 +77,7 @@ export interface StripMark {
 }
 
 /** The marks of a run that would begin `shift` minutes later and go on without waiting anew: a preview, until it is asked. */
-export const marksOf = ({ events, week }: ClockView, shift = 0): readonly StripMark[] =>
+export const marksOf = ({ events, week }: ScheduleView, shift = 0): readonly StripMark[] =>
   events
     .filter((e) => e.needsPerson)
     .map(({ kind, from, to, what, atNight, block, stop }) => ({
@@ -128,8 +128,8 @@ export const momentOfIso = (text: string): number | undefined => {
 };
 
 /** '07:00' and 'Thu 26 Nov'. */
-export const oclockOf = (at: number): string => isoOf(at).slice(11);
+export const timeOfDayOf = (at: number): string => isoOf(at).slice(11);
 /** With its day where the run goes on over midnight. */
-export const whenOf = (at: number, { start, finish }: Pick<ClockView, 'start' | 'finish'>, locale?: string): string =>
-  dayOf(start) === dayOf(finish) ? oclockOf(at) : `${dayOf(at, locale)} ${oclockOf(at)}`;
+export const whenOf = (at: number, { start, finish }: Pick<ScheduleView, 'start' | 'finish'>, locale?: string): string =>
+  dayOf(start) === dayOf(finish) ? timeOfDayOf(at) : `${dayOf(at, locale)} ${timeOfDayOf(at)}`;
 export const dayOf = (at: number, locale?: string): string => localDay(at, locale);

@@ -3,21 +3,21 @@
 
 import { describe, expect, it } from 'vitest';
 import { there } from '../../../test/there.ts';
-import type { ClockView } from '../work/views.ts';
+import type { ScheduleView } from '../work/views.ts';
 import { atMoment } from './at-moment.ts';
 import { momentOfBlock, nextStep, standingAt, stepBefore, timelineOf } from './timeline.ts';
 
 const MONDAY = 4 * 1440;
 
 /** Start at 100: travel 1 min (block 2), thread 2 (3), cut 4 (blocks 4, 5, 6), stop 3 (7), cut 2 (8). */
-const event = (kind: string, from: number, to: number, block: number, piece = 1): ClockView['events'][number] => ({
+const event = (kind: string, from: number, to: number, block: number, piece = 1): ScheduleView['events'][number] => ({
   kind,
   from: MONDAY + from,
   to: MONDAY + to,
   what: kind,
   needsPerson: kind === 'stop',
   atNight: false,
-  oclock: '',
+  timeOfDay: '',
   block,
   piece,
 });
@@ -28,7 +28,7 @@ const events = [
   event('stop', 7, 10, 7),
   event('cutting', 10, 12, 8),
 ];
-const clockOf = (all: ClockView['events']): ClockView => ({
+const scheduleInHours = (all: ScheduleView['events']): ScheduleView => ({
   start: MONDAY,
   finish: there(all.at(-1)).to,
   startText: '',
@@ -53,7 +53,7 @@ const moves = {
   pass: Uint8Array.from([0, 1, 1, 1, 1, 1]),
 };
 const program = { moves, minutes: 7, kerf: 0.3, falls: [{ block: 8, role: 'slug' as const, loop: 'L1' }] };
-const timeline = timelineOf(clockOf(events), program);
+const timeline = timelineOf(scheduleInHours(events), program);
 
 describe('the timeline of a run', () => {
   it('finds move, share and block of a moment while the wire moves', () => {
@@ -96,7 +96,7 @@ describe('the timeline of a run', () => {
   });
   it('goes on within a block where a spool was changed', () => {
     const split = timelineOf(
-      clockOf([
+      scheduleInHours([
         ...events.slice(0, 2),
         event('cutting', 3, 5.5, 4),
         event('spool change', 5.5, 15.5, 4),
@@ -114,7 +114,11 @@ describe('the timeline of a run', () => {
   });
   it('begins the program anew with each piece', () => {
     const twice = timelineOf(
-      clockOf([...events, event('loading', 12, 20, 2, 2), ...events.map((e) => ({ ...e, from: e.from + 20, to: e.to + 20, piece: 2 }))]),
+      scheduleInHours([
+        ...events,
+        event('loading', 12, 20, 2, 2),
+        ...events.map((e) => ({ ...e, from: e.from + 20, to: e.to + 20, piece: 2 })),
+      ]),
       program,
     );
     expect(standingAt(twice, 24.25)).toMatchObject({ piece: 2, block: 5, move: 2 });

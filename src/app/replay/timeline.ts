@@ -1,6 +1,6 @@
-/** Moments on the clock, minutes of the machine, moves and blocks of the program: each found from the other. Moments count minutes from the start of the run. */
+/** Moments on the schedule, minutes of the machine, moves and blocks of the program: each found from the other. Moments count minutes from the start of the run. */
 import { firstFrom } from '../../sequence/sequence.ts';
-import type { ClockView, ProgramView } from '../work/views.ts';
+import type { ProgramView, ScheduleView } from '../work/views.ts';
 
 export type Moves = ProgramView['moves'];
 
@@ -48,11 +48,11 @@ const INSTANT = 1e-6;
  * The clock tells stretches by the block with which they begin, so that its minutes and those of the moves are matched block by
  * block: rounding in one stretch never moves another. Only where a spool ends within a block are minutes counted.
  */
-export const timelineOf = (clock: ClockView, program: Pick<ProgramView, 'moves' | 'minutes'>): Timeline => {
+export const timelineOf = (schedule: ScheduleView, program: Pick<ProgramView, 'moves' | 'minutes'>): Timeline => {
   const { moves, minutes } = program;
   const stretches: RunStretch[] = [];
   let [machine, move, piece] = [0, 0, 1];
-  for (const { event, next } of withFollowing(clock.events)) {
+  for (const { event, next } of withFollowing(schedule.events)) {
     if (event.piece !== piece) [machine, move, piece] = [0, 0, event.piece];
     const [machineFrom, firstMove] = [machine, move];
     const moving = isMoving(event);
@@ -64,8 +64,8 @@ export const timelineOf = (clock: ClockView, program: Pick<ProgramView, 'moves' 
       move = whole ? end : Math.max(move, moveAt(moves, machine));
     }
     stretches.push({
-      from: event.from - clock.start,
-      to: event.to - clock.start,
+      from: event.from - schedule.start,
+      to: event.to - schedule.start,
       moving,
       machineFrom,
       machineTo: machine,
@@ -76,10 +76,10 @@ export const timelineOf = (clock: ClockView, program: Pick<ProgramView, 'moves' 
       event,
     });
   }
-  return { stretches, moves, minutes, length: clock.finish - clock.start };
+  return { stretches, moves, minutes, length: schedule.finish - schedule.start };
 };
 
-type Event = ClockView['events'][number];
+type Event = ScheduleView['events'][number];
 
 const isMoving = ({ kind }: Event): boolean => kind === 'cutting' || kind === 'travel';
 

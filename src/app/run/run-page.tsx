@@ -1,4 +1,4 @@
-/** At the machine: which stop is next and at what o'clock, tick-offs, what was measured and the new registers, times, breaks, notes. */
+/** At the machine: which stop is next and at what time of day, tick-offs, what was measured and the new registers, times, breaks, notes. */
 
 import { type ReactNode, useEffect, useMemo, useState } from 'react';
 import type { LogEntry } from '../../server/message/job-record.ts';
@@ -19,7 +19,7 @@ export const RunPage = ({ sheet }: { readonly sheet: OpenSheet }): ReactNode => 
   const record = useSheet(sheet, (s) => s.record);
   const answer = useSheet(sheet, (s) => s.sheet);
   const { log, waiting, writeDown } = useLog(sheet, record?.id ?? '');
-  const stops = useMemo(() => (answer?.clock === undefined ? [] : stopsOf(answer.clock, log)), [answer?.clock, log]);
+  const stops = useMemo(() => (answer?.schedule === undefined ? [] : stopsOf(answer.schedule, log)), [answer?.schedule, log]);
   const reader = useReader();
   const running = useSheet(sheet, (s) => s.running);
   if (record === undefined) return null;
@@ -85,7 +85,7 @@ const Next = ({ stops, writeDown }: StopsProps): ReactNode => {
     <section className="next" aria-labelledby="next-title">
       <h2 id="next-title">{words.next}</h2>
       <p className="oclock">
-        {next.oclock} {next.atNight ? <span className="night">{words.night}</span> : null}
+        {next.timeOfDay} {next.atNight ? <span className="night">{words.night}</span> : null}
       </p>
       <p className="what">{next.what}</p>
       {next.line === undefined ? null : <p className="line">{words.line(next.line)}</p>}
@@ -111,7 +111,7 @@ const Stops = ({ stops, writeDown }: StopsProps): ReactNode => {
                 onChange={() => writeDown(tick(stop))}
                 aria-label={stop.ticked === undefined ? words.tick(stop.what) : words.untick(stop.what)}
               />
-              <span className="oclock">{stop.oclock}</span>
+              <span className="oclock">{stop.timeOfDay}</span>
               <span className="what">
                 {stop.what}
                 {words.aside(asidesOf(stop, words))}

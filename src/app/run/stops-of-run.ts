@@ -1,13 +1,13 @@
 /** The stops of a run in the order in which they come, and which of them are ticked off. */
 
 import type { LogEntry } from '../../server/message/job-record.ts';
-import type { ClockEventView, ClockView } from '../work/views.ts';
+import type { ScheduleEventView, ScheduleView } from '../work/views.ts';
 
 export interface Stop {
   /** Unlike every other of this run; ticks are kept under it: 'secure slug L3', with a number behind it from the second of its kind on. */
   readonly id: string;
   readonly what: string;
-  readonly oclock: string;
+  readonly timeOfDay: string;
   readonly atNight: boolean;
   /** Line of the program, from 1. */
   readonly line?: number | undefined;
@@ -15,9 +15,9 @@ export interface Stop {
 }
 
 /** A stop ticked an even number of times is not done: a tick can be taken back, and the log keeps both. */
-export const stopsOf = (clock: ClockView, log: readonly LogEntry[]): readonly Stop[] => {
+export const stopsOf = (schedule: ScheduleView, log: readonly LogEntry[]): readonly Stop[] => {
   const ids = numbered();
-  return clock.events
+  return schedule.events
     .filter((e) => e.needsPerson)
     .map((e, i) => {
       const id = ids(aboutOf(e));
@@ -26,7 +26,7 @@ export const stopsOf = (clock: ClockView, log: readonly LogEntry[]): readonly St
       return {
         id,
         what: begun(e.what),
-        oclock: e.oclock,
+        timeOfDay: e.timeOfDay,
         atNight: e.atNight,
         line: e.block === undefined ? undefined : e.block + 1,
         ticked: ticks.length % 2 === 1 && last !== undefined ? last.at : undefined,
@@ -35,7 +35,7 @@ export const stopsOf = (clock: ClockView, log: readonly LogEntry[]): readonly St
 };
 
 /** What the moment is for and which piece it is about, in no words that may be said otherwise one day. */
-const aboutOf = ({ kind, stop }: ClockEventView): string => {
+const aboutOf = ({ kind, stop }: ScheduleEventView): string => {
   if (stop === undefined) return kind;
   return stop.loop === undefined ? stop.purpose : `${stop.purpose} ${stop.loop}`;
 };
@@ -44,7 +44,7 @@ const aboutOf = ({ kind, stop }: ClockEventView): string => {
  * Ticks of 0.3 were kept under their place in the list and the words of the comment: a run that is half done goes on. The words of today
  * are others, so that place, contour and whether a piece hung there say which stop it was.
  */
-const isOf03 = (about: string, { plain, what, stop }: ClockEventView, i: number): boolean => {
+const isOf03 = (about: string, { plain, what, stop }: ScheduleEventView, i: number): boolean => {
   if (about === `${i + 1} ${plain ?? what}`.slice(0, 120)) return true;
   if (stop?.loop === undefined || !about.startsWith(`${i + 1} ${stop.loop}, `)) return false;
   return about.includes(' HANGS ') === stop.purpose.startsWith('secure');
@@ -59,5 +59,5 @@ const numbered = (): ((about: string) => string) => {
   };
 };
 
-/** What stands on the clock beside other things begins small. */
+/** What stands on the schedule beside other things begins small. */
 const begun = (what: string): string => what.charAt(0).toUpperCase() + what.slice(1);

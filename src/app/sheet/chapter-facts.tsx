@@ -81,10 +81,10 @@ export const ProofFacts = (): ReactNode => {
   );
 };
 
-export const Clock = (): ReactNode => {
+export const Schedule = (): ReactNode => {
   const words = useWords().sheet;
-  const clock = useOnSheet((s) => s.sheet?.clock);
-  return clock === undefined ? null : <p className="fact">{words.clock(clock.startText, clock.finishText)}</p>;
+  const schedule = useOnSheet((s) => s.sheet?.schedule);
+  return schedule === undefined ? null : <p className="fact">{words.schedule(schedule.startText, schedule.finishText)}</p>;
 };
 
 export const PapersOfJob = (): ReactNode => {

@@ -22,7 +22,7 @@ import { programsOf } from '../state/programs.ts';
 import { useWords } from '../words/use-words.ts';
 import type { Judged } from '../work/job-worker.ts';
 import { toldComparison, toldJudged } from '../work/sheet-for-reader.ts';
-import type { ClockView, ContourView, ProgramView } from '../work/views.ts';
+import type { ContourView, ProgramView, ScheduleView } from '../work/views.ts';
 
 export interface PartProps {
   readonly sheet: OpenSheet;
@@ -31,15 +31,15 @@ export interface PartProps {
 
 const useRun = (sheet: OpenSheet) => {
   const program = useSheet(sheet, (s) => s.sheet?.program);
-  const clock = useSheet(sheet, (s) => s.sheet?.clock);
+  const schedule = useSheet(sheet, (s) => s.sheet?.schedule);
   const moment = useSheet(sheet, (s) => s.moment);
-  const timeline = useTimeline(clock, program);
+  const timeline = useTimeline(schedule, program);
   const now = useReplayed(timeline, program, moment);
   const block = now?.block;
   useEffect(() => {
     if (block !== undefined) sheet.store.setState({ block });
   }, [sheet, block]);
-  return { program, clock, timeline, moment };
+  return { program, schedule, timeline, moment };
 };
 
 /** Two places have its buttons; it is one replay. */
@@ -89,14 +89,14 @@ const usePlayed = (sheet: OpenSheet, timeline: Timeline | undefined): void => {
 
 interface ReplayedRun {
   readonly program: ProgramView;
-  readonly clock: ClockView;
+  readonly schedule: ScheduleView;
   readonly timeline: Timeline;
 }
 
 const whole = (run: ReturnType<typeof useRun>): ReplayedRun | undefined =>
-  run.program === undefined || run.clock === undefined || run.timeline === undefined || run.program.moves.begins.length === 0
+  run.program === undefined || run.schedule === undefined || run.timeline === undefined || run.program.moves.begins.length === 0
     ? undefined
-    : { program: run.program, clock: run.clock, timeline: run.timeline };
+    : { program: run.program, schedule: run.schedule, timeline: run.timeline };
 
 /** For the way of the wire: the cut replayed, with the program beside it. */
 export const WayParts = ({ sheet, numbers }: PartProps): ReactNode => {
@@ -126,16 +126,16 @@ export const WayParts = ({ sheet, numbers }: PartProps): ReactNode => {
   );
 };
 
-/** For the hours: the run on the clock, whose start can be dragged, and the replay that goes along it. */
+/** For the hours: the run on the schedule, whose start can be dragged, and the replay that goes along it. */
 export const HoursParts = ({ sheet, numbers }: PartProps): ReactNode => {
   const run = useRun(sheet);
   const parts = whole(run);
   usePlayed(sheet, run.timeline);
-  if (run.clock === undefined) return null;
+  if (run.schedule === undefined) return null;
   return (
     <>
       <ShiftStrip
-        clock={run.clock}
+        schedule={run.schedule}
         moment={run.moment}
         locale={numbers.locale}
         onStart={(startAt, name) => sheet.actions.edit(name, { startAt })}

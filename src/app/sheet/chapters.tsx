@@ -8,7 +8,7 @@ import { useInput, useOnSheet } from '../fields/tools.ts';
 import { useWords } from '../words/use-words.ts';
 import { CHAPTERS, type Chapter, type FindingView } from '../work/views.ts';
 import { Assumed } from './assumed.tsx';
-import { Clock, DrawingFacts, LogOfJob, PapersOfJob, ProofFacts, WayFacts } from './chapter-facts.tsx';
+import { DrawingFacts, LogOfJob, PapersOfJob, ProofFacts, Schedule, WayFacts } from './chapter-facts.tsx';
 import { ReplayedParts } from './replayed-parts.tsx';
 
 export const Chapters = (): ReactNode => (
@@ -91,7 +91,7 @@ const HoursFacts = (): ReactNode => {
   return (
     <>
       <FigureTable title={words.hoursTable} table={hours} place="hours" ranges />
-      <Clock />
+      <Schedule />
     </>
   );
 };

@@ -21,7 +21,7 @@ export const PictureBeside = (): ReactNode => {
   const lengthUnit = useOnSheet((s) => s.lengthUnit);
   const input = useInput();
   const moment = useOnSheet((s) => s.moment);
-  const timeline = useTimeline(answer?.clock, answer?.program);
+  const timeline = useTimeline(answer?.schedule, answer?.program);
   const replayed = useReplayed(timeline, answer?.program, moment);
   const deviations = useDeviations();
   const tolerance = input['tolerance'] ?? defaultOf('tolerance');

@@ -1,6 +1,6 @@
 /** The tables of the shop: columns from the schema, cells as texts, pasting. */
 import { describe, expect, it } from 'vitest';
-import { houseShop } from '../../job/house-shop.ts';
+import { builtInShop } from '../../job/built-in-shop.ts';
 import { printPlain } from '../../text/print/print.ts';
 import { HOUSE } from '../../text/reader.ts';
 import { wordsFor } from '../words/words-for.ts';
@@ -21,7 +21,7 @@ describe('tables of the shop', () => {
 
   it('give back every value of a shop that they show', () => {
     for (const table of TABLES)
-      for (const row of (houseShop[table] ?? []) as readonly Record<string, unknown>[]) {
+      for (const row of (builtInShop[table] ?? []) as readonly Record<string, unknown>[]) {
         const again = columnsOf(table, 'EUR').reduce(
           (r, c) => withCell(r, c, cellText(row, c, point)),
           row as Readonly<Record<string, unknown>>,

@@ -41,13 +41,13 @@ const strip = phrases('page.strip', {
   atNight: say`outside shift hours`,
   picture: runOf,
   start: say`Run start`,
-  startAt: (day: string, oclock: string) => say`${{ day: ready(day) }} ${{ oclock: ready(oclock) }}`,
+  startAt: (day: string, timeOfDay: string) => say`${{ day: ready(day) }} ${{ timeOfDay: ready(timeOfDay) }}`,
   startHelp: say`Drag the start along the strip, or use the arrow keys: 15 minutes each, an hour with Shift.`,
   preview: (start: string, night: number) => runs.preview(start, night === 0 ? runs.noStop : runs.stops(night)),
   moment: say`Simulation time`,
   stops: (n: number) => say`All ${{ stops: count(n, 'stop') }} with times`,
   noStops: say`No attendance needed during the run.`,
-  show: (oclock: string) => say`Show ${{ oclock: ready(oclock) }} in the picture`,
+  show: (timeOfDay: string) => say`Show ${{ timeOfDay: ready(timeOfDay) }} in the picture`,
   more: (n: number) => say`and ${{ n: count(n) }} more`,
   near: (n: number) => say`${{ n: count(n) }} more nearby.`,
   step: say`run start`,
@@ -56,7 +56,7 @@ const strip = phrases('page.strip', {
 
 export const stripWords = {
   ...strip,
-  columns: phrases('page.strip-column', { oclock: say`Time`, kind: say`Stop`, what: say`Action`, show: say`Show` }),
+  columns: phrases('page.strip-column', { timeOfDay: say`Time`, kind: say`Stop`, what: say`Action`, show: say`Show` }),
 };
 
 export const replayWords = phrases('page.replay', {
@@ -69,7 +69,7 @@ export const replayWords = phrases('page.replay', {
   leave: say`Close`,
   leaveIt: say`Close the simulation`,
   speed: say`Speed, min per s`,
-  says: (oclock: string, what: string) => say`${{ oclock: ready(oclock) }} · ${{ what: ready(what) }}`,
+  says: (timeOfDay: string, what: string) => say`${{ timeOfDay: ready(timeOfDay) }} · ${{ what: ready(what) }}`,
   cutting: (pass: number, line: string, share: string) =>
     say`pass ${{ pass: count(pass) }}, line ${{ line: ready(line) }}, ${{ share: ready(share) }} of its length`,
   travel: (line: string) => say`rapid, wire out, line ${{ line: ready(line) }}`,

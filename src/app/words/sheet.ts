@@ -167,7 +167,7 @@ const sheet = phrases('page.sheet', {
   hoursTable: say`Hours breakdown`,
   costTable: say`Price breakdown`,
   breakTable: say`Price by quantity`,
-  clock: (start: string, finish: string) => say`Shop time: starts ${{ start: ready(start) }}, finishes ${{ finish: ready(finish) }}.`,
+  schedule: (start: string, finish: string) => say`Shop time: starts ${{ start: ready(start) }}, finishes ${{ finish: ready(finish) }}.`,
   atMachine: say`At the machine`,
   noLog: say`No log entries from the machine yet.`,
   steps: say`Steps of this job`,

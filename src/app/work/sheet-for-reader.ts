@@ -6,11 +6,11 @@ import type { Reader } from '../../text/reader.ts';
 import type { Text } from '../../text/text.ts';
 import type { Corrected, Judged } from './job-worker.ts';
 import type {
-  ClockView,
   FindingView,
   FoundView,
   MarkedSentence,
   PictureView,
+  ScheduleView,
   SentenceMark,
   SentencePart,
   Sheet,
@@ -40,7 +40,7 @@ const toldIn = (sheet: UntoldSheet, reader: Reader, tell: Tell): Sheet => ({
   figures: sheet.figures.map((f) => toldShown(f, tell)),
   ...tables(sheet, tell),
   picture: sheet.picture && toldPicture(sheet.picture, tell),
-  clock: sheet.clock && toldClock(sheet.clock, tell),
+  schedule: sheet.schedule && printedSchedule(sheet.schedule, tell),
   wall: sheet.wall && toldWall(sheet.wall, tell),
   shape: sheet.shape && {
     name: tell(sheet.shape.name),
@@ -48,11 +48,11 @@ const toldIn = (sheet: UntoldSheet, reader: Reader, tell: Tell): Sheet => ({
   },
 });
 
-export const toldClock = (clock: ClockView<Text>, tell: Tell): ClockView => ({
-  ...clock,
-  startText: tell(clock.startText),
-  finishText: tell(clock.finishText),
-  events: clock.events.map((e) => ({ ...e, what: tell(e.what), plain: e.plain ?? printPlain(e.what), oclock: tell(e.oclock) })),
+export const printedSchedule = (schedule: ScheduleView<Text>, tell: Tell): ScheduleView => ({
+  ...schedule,
+  startText: tell(schedule.startText),
+  finishText: tell(schedule.finishText),
+  events: schedule.events.map((e) => ({ ...e, what: tell(e.what), plain: e.plain ?? printPlain(e.what), timeOfDay: tell(e.timeOfDay) })),
 });
 
 /** What fills a marked hole stands together, and so do the words between two of them. */

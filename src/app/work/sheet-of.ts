@@ -5,11 +5,11 @@ import type { Answer, Answered } from '../../job/pipeline/answer.ts';
 import { cutOf, hoursOf, type JobFacts, plannedOf, resultOf } from '../../result/facts.ts';
 import type { HoursFacts } from '../../result/outcome-facts.ts';
 import { phrases, say } from '../../text/say.ts';
-import { clockView } from './clock-view.ts';
 import { shown } from './figure-view.ts';
 import { findingViews } from './finding-view.ts';
 import { pictureView } from './picture-view.ts';
 import { programView } from './program-view.ts';
+import { scheduleView } from './schedule-view.ts';
 import { noView, sentenceView } from './sentence-view.ts';
 import { shapeView } from './shape-view.ts';
 import { breaksView, budgetView, costView, hoursView, othersView, passesTable, sizesView, wiresView } from './table-view.ts';
@@ -45,7 +45,7 @@ const answeredSheet = (answer: Answered, run: JobRun): Omit<UntoldSheet, 'took'>
     ...given('picture', pictureView(drawing, facts)),
     ...given('shape', shapeView(facts)),
     ...given('program', programView(answer, run)),
-    ...given('clock', hours && clockView(hours, run.shop)),
+    ...given('schedule', hours && scheduleView(hours, run.shop)),
     ...given('wall', wallView(facts)),
     ...planTables(facts),
     ...(hours && hoursTables(hours.estimate, asked.quantity)),

@@ -163,9 +163,9 @@ export interface ProgramView {
   readonly falls: readonly { readonly block: number; readonly role: 'slug' | 'part' | 'scrap'; readonly loop?: string | undefined }[];
 }
 
-export interface ClockEventView<Said = string> {
+export interface ScheduleEventView<Said = string> {
   readonly kind: string;
-  /** Minutes since the start of the week's epoch as `estimate/clock/moment` counts them. */
+  /** Minutes since the start of the week's epoch as `estimate/schedule/moment` counts them. */
   readonly from: number;
   readonly to: number;
   readonly what: Said;
@@ -178,17 +178,17 @@ export interface ClockEventView<Said = string> {
   readonly block?: number | undefined;
   /** What the program stops for, and at which contour. */
   readonly stop?: { readonly purpose: StopPurpose; readonly loop?: string | undefined } | undefined;
-  readonly oclock: Said;
+  readonly timeOfDay: Said;
   /** Which piece of the quantity it belongs to, from 1. */
   readonly piece: number;
 }
 
-export interface ClockView<Said = string> {
+export interface ScheduleView<Said = string> {
   readonly start: number;
   readonly finish: number;
   readonly startText: Said;
   readonly finishText: Said;
-  readonly events: readonly ClockEventView<Said>[];
+  readonly events: readonly ScheduleEventView<Said>[];
   readonly nights: readonly { readonly from: number; readonly to: number }[];
   /** When somebody is in the shop, minutes since Monday's midnight: so that another start can be looked at before it is asked. */
   readonly week: readonly { readonly from: number; readonly to: number }[];
@@ -269,7 +269,7 @@ export interface Sheet<Said = string, Sentence = readonly SentencePart[]> extend
   /** Where the job is by numbers. */
   readonly shape?: ShapeView<Said> | undefined;
   readonly program?: ProgramView | undefined;
-  readonly clock?: ClockView<Said> | undefined;
+  readonly schedule?: ScheduleView<Said> | undefined;
   readonly wall?: WallView<Said> | undefined;
   /** Every figure that can be asked why, by key. */
   readonly figures: readonly Shown<Said>[];

@@ -53,24 +53,24 @@ export const platePicture = (facts: NestFacts, reader: Reader = HOUSE): string =
   ].join('\n');
 };
 
-const legend = ({ margin, web, forbidden }: NestFacts): Text =>
-  sentences([words.legend(length(margin), length(web)), forbidden.length === 0 ? undefined : words.forbidden]);
+const legend = ({ border, web, forbidden }: NestFacts): Text =>
+  sentences([words.legend(length(border), length(web)), forbidden.length === 0 ? undefined : words.forbidden]);
 
 const words = phrases('plate-picture', {
-  legend: (margin: Part, web: Part) =>
-    say`Dashed: margin of ${{ margin }}. Web between pieces: ${{ web }}. Ring with cross: drawing origin.`,
+  legend: (border: Part, web: Part) =>
+    say`Dashed: border of ${{ border }}. Web between pieces: ${{ web }}. Ring with cross: drawing origin.`,
   forbidden: say`Crossed box: clamp or keep-out zone.`,
 });
 
 /** Drawn where the plate is an upright rectangle; along any other outline the legend says it. */
-const marginLine = ({ plate, margin }: NestFacts, view: View): readonly string[] => {
+const marginLine = ({ plate, border }: NestFacts, view: View): readonly string[] => {
   const upright =
     plate.segments.length === 4 && plate.segments.every((s) => s.kind === 'line' && (s.from.x === s.to.x || s.from.y === s.to.y));
-  if (!upright || margin === 0) return [];
+  if (!upright || border === 0) return [];
   const { minX, minY, maxX, maxY } = extentOf([plate]);
   return [
     box(
-      { low: { x: minX + margin, y: minY + margin }, high: { x: maxX - margin, y: maxY - margin } },
+      { low: { x: minX + border, y: minY + border }, high: { x: maxX - border, y: maxY - border } },
       view,
       `fill="none" stroke="${QUIET}" stroke-width="0.8" stroke-dasharray="6 4"`,
     ),

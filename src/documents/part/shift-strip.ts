@@ -1,13 +1,13 @@
 /** A run as a strip along the time: nights shaded, cutting as bars, a mark for everybody who must come. */
 
 import { circleData, pathNumber, type Stroke } from '../../picture/strokes.ts';
-import type { Clock } from '../../result/shown.ts';
+import type { Schedule } from '../../result/shown.ts';
 import { DAY, type Moment, minuteOfWeek } from '../../text/moment.ts';
 import { count, moment } from '../../text/part.ts';
 import { phrases, say, sentences } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import type { WrittenLabel, WrittenPicture } from '../paper.ts';
-import { visitsOf } from './clock-text.ts';
+import { visitsOf } from './schedule-text.ts';
 
 /** mm on the strip. */
 const WIDTH = 180;
@@ -25,16 +25,16 @@ interface Strip {
 }
 
 /** The first fortnight where the run is longer; `caption` says so. */
-export const shiftStrip = (clock: Clock): { readonly picture: WrittenPicture; readonly caption: Text } => {
-  const strip = stripOf(clock);
+export const shiftStrip = (schedule: Schedule): { readonly picture: WrittenPicture; readonly caption: Text } => {
+  const strip = stripOf(schedule);
   const ticks = ticksOf(strip);
   const strokes: Stroke[] = [
-    ...clock.nights.flatMap((n) => box(strip, n, { low: 0, high: HEIGHT, grey: 0.87 })),
-    ...barsOf(clock, strip, 'cutting').flatMap(([from, to]) => box(strip, { from, to }, { low: 2, high: 7, grey: 0.4 })),
-    ...barsOf(clock, strip, 'waiting for a person').map(([from, to]) => waitStroke(strip, from, to)),
+    ...schedule.nights.flatMap((n) => box(strip, n, { low: 0, high: HEIGHT, grey: 0.87 })),
+    ...barsOf(schedule, strip, 'cutting').flatMap(([from, to]) => box(strip, { from, to }, { low: 2, high: 7, grey: 0.4 })),
+    ...barsOf(schedule, strip, 'waiting for a person').map(([from, to]) => waitStroke(strip, from, to)),
     ...ticks.map((at) => line(`M${pathNumber(strip.x(at))} 0V-1`, 0.2)),
     line(`M0 0H${WIDTH}`, 0.35),
-    ...visitsOf(clock)
+    ...visitsOf(schedule)
       .filter((v) => v.from <= strip.to)
       .flatMap((v) => markStrokes(strip.x(v.from))),
   ];
@@ -46,18 +46,18 @@ export const shiftStrip = (clock: Clock): { readonly picture: WrittenPicture; re
       labels: ticks.flatMap((at, i) => labelsOf(strip, at, i === 0)),
       scaled: false,
     },
-    caption: captionFor(clock, strip),
+    caption: captionFor(schedule, strip),
   };
 };
 
-const stripOf = ({ start, finish }: Clock): Strip => {
+const stripOf = ({ start, finish }: Schedule): Strip => {
   const from = Math.floor(start / 60) * 60;
   const to = Math.min(from + MOST_DAYS * DAY, Math.max(Math.ceil(finish / 60) * 60, from + 60));
   return { from, to, x: (at) => ((Math.min(Math.max(at, from), to) - from) / (to - from)) * WIDTH };
 };
 
-const captionFor = (clock: Clock, strip: Strip): Text =>
-  sentences([words.caption, clock.finish > strip.to ? words.firstDays(MOST_DAYS) : undefined]);
+const captionFor = (schedule: Schedule, strip: Strip): Text =>
+  sentences([words.caption, schedule.finish > strip.to ? words.firstDays(MOST_DAYS) : undefined]);
 
 const words = phrases('shift-strip', {
   caption: say`Run schedule. Grey: unattended. Bars: cutting. Dashed: waiting. Pins: operator needed.`,
@@ -65,10 +65,10 @@ const words = phrases('shift-strip', {
 });
 
 /** Stretches of one kind within the strip, those that nearly touch joined: a strip has room for few. */
-const barsOf = (clock: Clock, strip: Strip, kind: Clock['events'][number]['kind']): readonly (readonly [Moment, Moment])[] => {
+const barsOf = (schedule: Schedule, strip: Strip, kind: Schedule['events'][number]['kind']): readonly (readonly [Moment, Moment])[] => {
   const least = (FINE / WIDTH) * (strip.to - strip.from);
   const bars: [Moment, Moment][] = [];
-  for (const event of clock.events) {
+  for (const event of schedule.events) {
     if (event.kind !== kind || event.from > strip.to) continue;
     const last = bars.at(-1);
     if (last !== undefined && event.from - last[1] < least) last[1] = event.to;
@@ -112,9 +112,9 @@ const ticksOf = ({ from, to }: Strip): readonly Moment[] => {
   return ticks;
 };
 
-/** The o'clock, and below it the day where one begins. */
+/** The time of day, and below it the day where one begins. */
 const labelsOf = (strip: Strip, at: Moment, first: boolean): readonly WrittenLabel[] => {
   const x = strip.x(at);
-  const oclock: WrittenLabel = { at: { x, y: -2.8 }, text: moment(at, 'time'), side: 'centre', ring: false };
-  return first || minuteOfWeek(at) % DAY === 0 ? [oclock, { ...oclock, at: { x, y: -6 }, text: moment(at, 'day') }] : [oclock];
+  const timeOfDay: WrittenLabel = { at: { x, y: -2.8 }, text: moment(at, 'time'), side: 'centre', ring: false };
+  return first || minuteOfWeek(at) % DAY === 0 ? [timeOfDay, { ...timeOfDay, at: { x, y: -6 }, text: moment(at, 'day') }] : [timeOfDay];
 };

@@ -54,10 +54,10 @@ const cells = (row: Exclude<WireRow, { kind: 'drops out' }>, wires: WireTable): 
 };
 
 /** In a few words: taken, runner-up, what it lacks. */
-export const wireVerdict = (row: WireRow, { rows, chosen, runnerUp, named }: WireTable): Text => {
+export const wireVerdict = (row: WireRow, { rows, chosen, nextCheapest, named }: WireTable): Text => {
   const lacks = row.inStock ? [] : [words.noStock];
   if (row.id === chosen) return only(list([named ? words.asAsked : words.taken, ...lacks]));
-  return only(list([...(row.id === runnerUp ? [words.runnerUp] : []), ...lacks, ...slower(row, rows, chosen)]));
+  return only(list([...(row.id === nextCheapest ? [words.nextCheapest] : []), ...lacks, ...slower(row, rows, chosen)]));
 };
 
 /** A finer wire stands less current, and what it loses by that is the feed of its rough cut. */
@@ -84,7 +84,7 @@ const words = phrases('wire-table', {
   from: (amount: Part) => say`from ${{ amount }}`,
   taken: say`selected`,
   asAsked: say`as specified`,
-  runnerUp: say`next cheapest`,
+  nextCheapest: say`next cheapest`,
   noStock: say`not in stock`,
   slower: (loss: number) => say`less current: rough ${{ loss: quantity(loss * 100, '%', fixed(0)) }} slower`,
 });

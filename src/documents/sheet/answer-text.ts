@@ -11,10 +11,10 @@ import { phrases, say } from '../../text/say.ts';
 import { GRAVEST_FIRST, severityLead } from '../../text/severity.ts';
 import type { Text } from '../../text/text.ts';
 import { budgetLines } from '../part/budget-text.ts';
-import { clockText } from '../part/clock-text.ts';
 import { breakTable, costTable, holeTable, hoursTable, passTable } from '../part/job-tables.ts';
 import { openTable } from '../part/open-table.ts';
 import { otherWaysLines } from '../part/other-ways-text.ts';
+import { scheduleText } from '../part/schedule-text.ts';
 import { shapeTable } from '../part/shape-table.ts';
 import { wireLines } from '../part/wire-lines.ts';
 import { type Printer, printerIn } from '../text.ts';
@@ -65,7 +65,7 @@ const hoursSections = (hours: HoursFacts | undefined, printer: Printer): readonl
   if (hours === undefined) return [];
   const { tableText, wrapped } = printer;
   const section = sectionBy(printer);
-  const { estimate, clock } = hours;
+  const { estimate, schedule } = hours;
   return [
     section(words.hours, [tableText(hoursTable(estimate))]),
     section(words.price(estimate.currency, estimate.ratesFrom), [
@@ -74,8 +74,8 @@ const hoursSections = (hours: HoursFacts | undefined, printer: Printer): readonl
       tableText(breakTable(estimate)),
     ]),
     section(
-      estimate.stack === undefined ? words.clock : words.clockOfStack(estimate.stack),
-      clock === undefined ? [] : clockText(clock).map((s) => wrapped(s, '  ')),
+      estimate.stack === undefined ? words.schedule : words.scheduleOfStack(estimate.stack),
+      schedule === undefined ? [] : scheduleText(schedule).map((s) => wrapped(s, '  ')),
     ),
   ];
 };
@@ -146,8 +146,8 @@ const words = phrases('answer-text', {
     say`Metal for one piece: ${{ mass: mass(kilograms) }} at ${{ price }}, slugs and scrap included in the price.`,
   metalMissing: (kilograms: number) =>
     say`Metal for one piece: ${{ mass: mass(kilograms) }}, slugs and scrap included, supplied by the shop: no price is given, and none is included.`,
-  clock: say`Schedule`,
-  clockOfStack: (sheets: number) => say`Schedule, one piece being a stack of ${{ sheets: count(sheets) }}`,
+  schedule: say`Schedule`,
+  scheduleOfStack: (sheets: number) => say`Schedule, one piece being a stack of ${{ sheets: count(sheets) }}`,
   errors: say`Error budget`,
   others: say`Other processes`,
   proof: say`Proof`,

@@ -9,13 +9,13 @@ import { only, phrases, say, sentences, symbols } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { footOf, type Said, subtitleOf, type WrittenBlock, type WrittenPaper } from '../paper.ts';
 import { markedAssumed } from '../part/assumed-mark.ts';
-import { clockText } from '../part/clock-text.ts';
 import { holeTable, passTable } from '../part/job-tables.ts';
 import { figureOf, finish, length, promised, setting, timeOf, whole } from '../part/numbers.ts';
 import { openTable } from '../part/open-table.ts';
 import { planPicture } from '../part/plan-picture.ts';
+import { scheduleText } from '../part/schedule-text.ts';
 import { shiftStrip } from '../part/shift-strip.ts';
-import { stopsOnClock } from '../part/stops-on-clock.ts';
+import { stopsOnSchedule } from '../part/stops-on-schedule.ts';
 import { cautionsFor } from './cautions.ts';
 
 export const setupSheet = (facts: JobFacts, made: MadeFacts): WrittenPaper => ({
@@ -102,7 +102,7 @@ const planBlocks = (facts: JobFacts, { cut, program }: MadeFacts): readonly Writ
   const { plan, contours } = cut;
   const unit = controlUnit(facts);
   const { datum } = facts.asked;
-  const stops = stopsOnClock(facts, program.proof);
+  const stops = stopsOnSchedule(facts, program.proof);
   const hours = hoursOf(facts);
   return [
     { kind: 'heading', text: words.passes },
@@ -110,7 +110,7 @@ const planBlocks = (facts: JobFacts, { cut, program }: MadeFacts): readonly Writ
     { kind: 'text', text: registers(program, unit) },
     ...(contours.length === 0 ? [] : [{ kind: 'heading', text: words.holes } as const, holeTable(contours, unit, datum)]),
     ...(plan.openCuts === undefined ? [] : [{ kind: 'heading', text: words.openLines } as const, openTable(plan.openCuts, unit, datum)]),
-    ...clockBlocks(hours?.clock),
+    ...scheduleBlocks(hours?.schedule),
     ...(stops === undefined ? [] : [{ kind: 'heading', text: words.stops } as const, stops]),
   ];
 };
@@ -121,13 +121,13 @@ const registers = (program: ProgramFacts, unit: ControlUnit): Text => {
   return set.length === 0 ? words.noRegisters : words.registers(list(set), unit);
 };
 
-const clockBlocks = (clock: HoursFacts['clock']): readonly WrittenBlock[] =>
-  clock === undefined
+const scheduleBlocks = (schedule: HoursFacts['schedule']): readonly WrittenBlock[] =>
+  schedule === undefined
     ? []
     : [
-        { kind: 'heading', text: words.clock },
-        { kind: 'text', text: sentences(clockText(clock)) },
-        { kind: 'picture', ...shiftStrip(clock) },
+        { kind: 'heading', text: words.schedule },
+        { kind: 'text', text: sentences(scheduleText(schedule)) },
+        { kind: 'picture', ...shiftStrip(schedule) },
       ];
 
 /** Findings that whoever stands at the machine should know. */
@@ -190,6 +190,6 @@ const words = phrases('set-up-sheet', {
   stops: say`Stops in program order`,
   registers: (set: Part, unit: ControlUnit) => say`Set the offset registers: ${{ registers: set }} ${{ unit: term(unit.name) }}.`,
   noRegisters: say`Offset registers: not used; the program is written as wire-centre path.`,
-  clock: say`Schedule`,
+  schedule: say`Schedule`,
   toKnow: say`Before you start`,
 });

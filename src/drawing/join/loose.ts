@@ -38,8 +38,8 @@ export interface JoinedLoose {
 
 export const joinLoose = (pieces: readonly DrawnPiece[], options: JoinOptions, work: WorkLimit): JoinedLoose => {
   const nodes = findNodes(pieces, options, work);
-  const { mended, joined } = withoutVanished(mendEnds(pieces, nodes), nodes);
-  const traced = trace(mended, joined);
+  const { repaired, joined } = withoutVanished(mendEnds(pieces, nodes), nodes);
+  const traced = trace(repaired, joined);
   return {
     loops: traced.loops.map((steps) =>
       foundLoop(
@@ -51,19 +51,19 @@ export const joinLoose = (pieces: readonly DrawnPiece[], options: JoinOptions, w
     gaps: nodes.gaps,
     rounded: roundedOf(pieces, nodes),
     branches: traced.branches.map(({ ends, settled }) => ({
-      at: endPoint(mended, firstItem(ends)),
+      at: endPoint(repaired, firstItem(ends)),
       ends: ends.length,
       settled,
-      layers: [...new Set(ends.map((end) => itemAt(mended, end >> 1).layer))].sort(),
+      layers: [...new Set(ends.map((end) => itemAt(repaired, end >> 1).layer))].sort(),
     })),
   };
 };
 
 /** A piece whose two ends came to lie in one point may have nothing left: it goes, with its ends. */
-const withoutVanished = (mended: readonly DrawnPiece[], nodes: Nodes): { mended: readonly DrawnPiece[]; joined: Nodes } => {
-  if (mended.every((p) => p.segments.length > 0)) return { mended, joined: nodes };
+const withoutVanished = (repaired: readonly DrawnPiece[], nodes: Nodes): { repaired: readonly DrawnPiece[]; joined: Nodes } => {
+  if (repaired.every((p) => p.segments.length > 0)) return { repaired, joined: nodes };
   const renumbered = new Map<number, number>();
-  mended.forEach((piece, i) => {
+  repaired.forEach((piece, i) => {
     if (piece.segments.length > 0) renumbered.set(i, renumbered.size);
   });
   const ends = (all: readonly number[]): number[] =>
@@ -77,7 +77,7 @@ const withoutVanished = (mended: readonly DrawnPiece[], nodes: Nodes): { mended:
     for (const end of left) nodeOf[end] = n;
     return { ends: left };
   });
-  return { mended: mended.filter((p) => p.segments.length > 0), joined: { ...nodes, nodes: kept, nodeOf } };
+  return { repaired: repaired.filter((p) => p.segments.length > 0), joined: { ...nodes, nodes: kept, nodeOf } };
 };
 
 /** mm: what the arithmetic of this program itself leaves is not told. */

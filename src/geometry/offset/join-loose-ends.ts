@@ -20,7 +20,7 @@ const MANY = 64;
  * parallel curves run so nearly together that arithmetic misses their crossing, and both would end in nothing. Pieces with
  * a loose end may then be needed too. Says whether all kept pieces now form loops.
  */
-export const mend = (curves: Curves, crossings: Crossings, order: Order, ground: BurialGround, pieces: Pieces): boolean => {
+export const joinLoose = (curves: Curves, crossings: Crossings, order: Order, ground: BurialGround, pieces: Pieces): boolean => {
   const spare = keepLoosePieces(curves, crossings, order, ground, pieces);
   const followed = new Uint8Array(pieces.count);
   const ends: number[] = [];

@@ -7,7 +7,7 @@ import { curveTreeOf } from '../flat/curve-tree.ts';
 import type { Curves } from '../flat/curves.ts';
 import type { Point } from '../segment.ts';
 import type { Layout } from './flat-source.ts';
-import { mend } from './join-loose-ends.ts';
+import { joinLoose } from './join-loose-ends.ts';
 import type { Loop } from './loops.ts';
 import { loopsOf } from './loops.ts';
 import { SLIVER_WIDTH } from './offset-outcome.ts';
@@ -78,7 +78,7 @@ const attemptAt = (
   const order = orderOf(crossings, curves.count);
   const ground = groundOf(layout.curves, tree, distance, marginFor(layout), kites);
   const pieces = piecesOf(curves, crossings, order, ground);
-  if (!closesUp(pieces) && !(mending && mend(curves, crossings, order, ground, pieces))) return undefined;
+  if (!closesUp(pieces) && !(mending && joinLoose(curves, crossings, order, ground, pieces))) return undefined;
   const all = loopsOf(curves, crossings, order, pieces);
   const loops = all.filter((loop) => 2 * Math.abs(loop.area) >= SLIVER_WIDTH * loop.length);
   const traced: Traced = { kind: 'traced', curves, loops, slivers: all.length - loops.length, distance, rounded };

@@ -5,9 +5,9 @@ import type { CutPlan, RefusedPlan, WireResult } from '../../plan/plan.ts';
 import { cutOf, hoursOf, plannedOf, programOf } from '../../result/facts.ts';
 import { printPlain } from '../../text/print/print.ts';
 import type { Answer } from '../pipeline/answer.ts';
-import { clockJson } from './clock-json.ts';
 import { budgetJson, figure, type Json, otherWaysJson, statedFindings } from './json-parts.ts';
 import { proofJson } from './proof-report.ts';
+import { scheduleJson } from './schedule-json.ts';
 import { shapeJson } from './shape-report.ts';
 import { wiresJson } from './wires-json.ts';
 
@@ -30,7 +30,7 @@ export const answerJson = (answer: Answer, files: readonly string[] = []): Json 
     ...(planned && wiresJson(planned)),
     ...(planned && planJson(planned.plan)),
     ...(hours && estimateJson(hours.estimate, facts.head.inventedRates)),
-    ...(hours && clockJson(hours)),
+    ...(hours && scheduleJson(hours)),
     ...(cut && budgetJson(cut)),
     ...(planned && otherWaysJson(planned)),
     proof: program && proofJson(program.proof),

@@ -12,7 +12,7 @@ export const wiresJson = ({ wires }: Pick<CutFacts, 'wires'>): Json =>
         wires: {
           sentence: printPlain(wires.sentence),
           chosen: wires.chosen,
-          runnerUp: wires.runnerUp,
+          nextCheapest: wires.nextCheapest,
           rows: wires.rows.map((row) => ({
             wire: row.id,
             inStock: row.inStock,

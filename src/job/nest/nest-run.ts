@@ -62,7 +62,7 @@ export const runNest = (run: NestRun): NestAnswer => {
 /** Openings of pieces are laid full only when asked: a part that lies in the slug of another has to be cut and taken out first. */
 const questionOf = ({ file, progress }: NestRun, { pieces, plate, holes }: NestPieces): NestQuestion => ({
   plate,
-  margin: file.border,
+  border: file.border,
   forbidden: [...holes, ...file.forbidden.map((c) => rectangleOf(c.low, c.high))],
   pieces: file.inHoles ? pieces : pieces.map(({ holes: _, ...piece }) => piece),
   web: file.web,
@@ -117,7 +117,7 @@ const factsOf = (
     day,
     material: material.name,
     thickness: file.thickness,
-    margin: file.border,
+    border: file.border,
     web: file.web,
     plate,
     plateHoles: holes,

@@ -12,7 +12,7 @@ import type { Asked, Head, JobFacts, JobOutcome } from '../../result/facts.ts';
 import type { CutFacts, HoursFacts, ProgramFacts, RefusedFacts } from '../../result/outcome-facts.ts';
 import type { Finding } from '../../text/finding.ts';
 import { byGravity } from '../../text/severity.ts';
-import { ratesInvented } from '../house-shop.ts';
+import { ratesInvented } from '../built-in-shop.ts';
 import type { JobRun } from '../job-run.ts';
 import { toldOnce } from '../listed-once.ts';
 import { inDrawingUnits } from '../places-in-drawing.ts';
@@ -56,7 +56,7 @@ export const answerOf = (run: JobRun, planned: Timed | NoHours, choice: Choice):
   ]);
   const program = programFacts(run, made, { proven, proof, cut });
   const known: HoursFacts | undefined =
-    hours.kind === 'timed' ? { estimate: hours.estimate, clock: laid?.kind === 'laid' ? laid.clock : undefined } : undefined;
+    hours.kind === 'timed' ? { estimate: hours.estimate, schedule: laid?.kind === 'laid' ? laid.schedule : undefined } : undefined;
   const yes = proof.verdict === 'proven' && !findings.some((f) => f.severity === 'refusal');
   const outcome: JobOutcome =
     yes && known !== undefined

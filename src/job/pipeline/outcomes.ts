@@ -1,8 +1,8 @@
 /** What the pipeline comes to at each stage: what the stage gave on top of those before it, or why the run stopped short of it. */
 
 import type { Drawing } from '../../drawing/drawing.ts';
-import type { Clock, ClockQuestion } from '../../estimate/clock/clock.ts';
 import type { Estimate } from '../../estimate/estimate.ts';
+import type { Schedule, ScheduleQuestion } from '../../estimate/schedule/schedule.ts';
 import type { ReadProgram } from '../../nc/read/program.ts';
 import type { WrittenProgram } from '../../nc/write/write.ts';
 import type { Material } from '../../physics/material/material.ts';
@@ -40,12 +40,12 @@ export interface Timed {
   readonly estimate: Estimate;
 }
 
-/** The run is laid on the clock of the shop; with what the clock was asked, so that other starts can be tried. */
+/** The run is scheduled of the shop; with what the clock was asked, so that other starts can be tried. */
 export interface Scheduled {
   readonly kind: 'scheduled';
   readonly timed: Timed;
-  readonly question: ClockQuestion;
-  readonly clock: Clock;
+  readonly question: ScheduleQuestion;
+  readonly schedule: Schedule;
 }
 
 /** The inputs cannot be used: no drawing, or names that nothing goes by. The drawing can be shown all the same. */

@@ -7,7 +7,7 @@ import type { PassTable } from '../../physics/cut/pass-table.ts';
 import { sentenceOf } from '../../text/finding.fixture.ts';
 import { printPlain } from '../../text/print/print.ts';
 import { answered, cut, factsOf, program } from '../answered.fixture.ts';
-import { houseShop } from '../house-shop.ts';
+import { builtInShop } from '../built-in-shop.ts';
 import type { JobRun } from '../job-run.ts';
 import { runUpTo } from './pipeline.ts';
 
@@ -60,7 +60,7 @@ describe('a job', () => {
     const own = { ...die.shop, rates: die.shop.rates.map((r) => ({ ...r, machineHour: 7000 })) };
     const job = { ...die.job, stock: { suppliedBy: 'customer' as const } };
     expect(factsOf({ ...die, shop: own, job, said: new Set([...die.said, 'flush', 'startHole']) }).asked.assumed).toEqual([]);
-    const bare = factsOf({ ...die, shop: houseShop, said: new Set(['drawing', 'outline']) });
+    const bare = factsOf({ ...die, shop: builtInShop, said: new Set(['drawing', 'outline']) });
     for (const word of ['tool steel D2', 'thick', 'Ra', 'profile', 'radius', 'piece', 'nozzles', 'start hole', 'invented shop'])
       expect(bare.asked.assumed.map((a) => printPlain(a.text)).join(' ')).toContain(word);
   });

@@ -57,7 +57,7 @@ const toSchedule = (run: JobRun): Scheduled | Stopped => {
   if (hours.kind !== 'timed') return hours;
   const laid = scheduleOf(run, hours);
   return laid.kind === 'laid'
-    ? { kind: 'scheduled', timed: hours, question: laid.question, clock: laid.clock }
+    ? { kind: 'scheduled', timed: hours, question: laid.question, schedule: laid.schedule }
     : { kind: 'no schedule', timed: hours, findings: laid.findings };
 };
 

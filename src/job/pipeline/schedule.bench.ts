@@ -1,4 +1,4 @@
-/** What laying a job on the clock costs, and what the advice costs which run to take. */
+/** What laying a job on the schedule costs, and what the advice costs which run to take. */
 import type { BenchRow } from '../../../tools/bench-row.ts';
 import { jobRun } from '../../cli/inputs.ts';
 import type { JobRun } from '../job-run.ts';
@@ -21,7 +21,7 @@ export const rows = async (): Promise<readonly BenchRow[]> => {
   timed(lay, 5);
   return [
     {
-      name: 'laying the die plate on the clock, with the search for a better start',
+      name: 'laying the die plate on the schedule, with the search for a better start',
       ours: timed(lay, 15),
       unit: 'ms',
       peers: [{ name: 'the budget', value: 5, atLeast: 1 }],

@@ -1,10 +1,11 @@
-/** A job's program laid on the clock of the shop, and what is said of it. */
-import { bestStart, startFindings } from '../../estimate/clock/best-start.ts';
-import { type Clock, type ClockQuestion, layOnClock } from '../../estimate/clock/clock.ts';
-import { clockFindings } from '../../estimate/clock/clock-findings.ts';
-import { midnightOf, readMoment } from '../../estimate/clock/moment.ts';
-import { calendarOf, nextAttended, type Shift } from '../../estimate/clock/shifts.ts';
+/** A job's program scheduled of the shop, and what is said of it. */
+
 import { type Rates, ratesOn } from '../../estimate/rates.ts';
+import { bestStart, startFindings } from '../../estimate/schedule/best-start.ts';
+import { midnightOf, readMoment } from '../../estimate/schedule/moment.ts';
+import { laySchedule, type Schedule, type ScheduleQuestion } from '../../estimate/schedule/schedule.ts';
+import { findingsOfSchedule } from '../../estimate/schedule/schedule-findings.ts';
+import { calendarOf, nextAttended, type Shift } from '../../estimate/schedule/shifts.ts';
 import { deviationOf } from '../../quantity/figure.ts';
 import type { Finding } from '../../text/finding.ts';
 import { DAY, type Moment } from '../../text/moment.ts';
@@ -13,36 +14,36 @@ import { machineOf } from '../shop.ts';
 import type { Timed } from './outcomes.ts';
 
 export type Laid =
-  | { readonly kind: 'laid'; readonly question: ClockQuestion; readonly clock: Clock }
+  | { readonly kind: 'laid'; readonly question: ScheduleQuestion; readonly schedule: Schedule }
   /** No rates hold on the day, so that nobody knows the minutes of a stop, or the shop has no shift to start in. */
   | { readonly kind: 'not laid'; readonly findings: readonly Finding[] };
 
 /** How far ahead of the start a better one is looked for, and how much later it may end: a night gained is not worth a weekend lost. */
 const LOOK_AHEAD = DAY;
-/** Runs with more events are laid on the clock, but no other start is tried for them. */
+/** Runs with more events are scheduled, but no other start is tried for them. */
 const MOST_EVENTS = 2000;
 
 export const scheduleOf = (run: JobRun, timed: Timed): Laid => {
   const onDay = ratesOn(run.shop.rates, run.day);
   if (onDay.kind !== 'rates') return { kind: 'not laid', findings: [onDay.finding] };
-  const question = clockQuestion(run, timed, onDay.rates);
-  const laid = layOnClock(question);
-  return laid.kind === 'clock' ? { kind: 'laid', question, clock: laid.clock } : { kind: 'not laid', findings: [laid.finding] };
+  const question = scheduleQuestion(run, timed, onDay.rates);
+  const laid = laySchedule(question);
+  return laid.kind === 'schedule' ? { kind: 'laid', question, schedule: laid.schedule } : { kind: 'not laid', findings: [laid.finding] };
 };
 
-/** What is said of a run on the clock, and the start that would put more of it into the night. */
+/** What is said of a run on the schedule, and the start that would put more of it into the night. */
 export const scheduleFindings = (run: JobRun, laid: Laid): readonly Finding[] => {
   if (laid.kind === 'not laid') return laid.findings;
-  const { clock, question } = laid;
-  const { start, events, pieces } = clock;
-  const told = clockFindings(clock);
+  const { schedule, question } = laid;
+  const { start, events, pieces } = schedule;
+  const told = findingsOfSchedule(schedule);
   // What goes on for weeks has every hour of the day in it: no start changes much, and trying them would take long.
   if (events.length > MOST_EVENTS || pieces.laid < pieces.asked) return told;
   const proposal = bestStart([{ name: run.job.run, question }], { from: start, to: start + LOOK_AHEAD, later: LOOK_AHEAD });
   return [...told, ...startFindings(proposal)];
 };
 
-const clockQuestion = (run: JobRun, { made, program, estimate }: Timed, { minutes }: Pick<Rates, 'minutes'>): ClockQuestion => {
+const scheduleQuestion = (run: JobRun, { made, program, estimate }: Timed, { minutes }: Pick<Rates, 'minutes'>): ScheduleQuestion => {
   const { job, shop } = run;
   const { unattended } = estimate;
   return {

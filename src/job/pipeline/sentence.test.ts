@@ -10,7 +10,7 @@ import type { Finding } from '../../text/finding.ts';
 import { printPlain } from '../../text/print/print.ts';
 import { HOUSE } from '../../text/reader.ts';
 import { factsOf } from '../answered.fixture.ts';
-import { houseShop } from '../house-shop.ts';
+import { builtInShop } from '../built-in-shop.ts';
 import type { JobRun } from '../job-run.ts';
 
 const die: JobRun = jobRun('examples/die-plate/die-plate.job.json', {}, '2026-11-25');
@@ -67,13 +67,13 @@ describe('a yes', () => {
     expect([sentence(die), sentence({ ...die, day: '2026-03-01' })]).toEqual(
       [1, 2].map(() => expect.stringMatching(/, at invented rates\.$/)),
     );
-    const kept = { ...die, shop: { ...houseShop, name: 'Mine' } };
+    const kept = { ...die, shop: { ...builtInShop, name: 'Mine' } };
     expect(sentence(kept)).toMatch(/, at invented rates\.$/);
     expect(quoted(kept)).toContain('The prices are worked out with invented rates and are no offer.');
     expect(factsOf(kept).asked.assumed.map((a) => printPlain(a.text))).toContain(
       'The rates are invented: nobody has set those of this shop yet.',
     );
-    const own = { ...kept, shop: { ...kept.shop, rates: houseShop.rates.map((r) => ({ ...r, machineHour: r.machineHour + 1 })) } };
+    const own = { ...kept, shop: { ...kept.shop, rates: builtInShop.rates.map((r) => ({ ...r, machineHour: r.machineHour + 1 })) } };
     expect(sentence(own) + quoted(own)).not.toContain('invented');
   });
 });

@@ -184,9 +184,9 @@ describe('the wires in an answer', () => {
     const more = answer.figures.get('wire.choice');
     const other = answer.figures.get('wire.brass-0.25.each');
     expect(more?.value).toBeCloseTo((other?.value ?? 0) - hours(facts).estimate.each.value, 6);
-    const [runnerUp, taken] = more?.from ?? [];
+    const [nextCheapest, taken] = more?.from ?? [];
     // What both pay alike moves neither against the other: the shop's minutes and the model are the same leaves in both prices.
-    expect(deviationOf(there(more))).toBeLessThan(0.5 * Math.hypot(deviationOf(there(runnerUp)), deviationOf(there(taken))));
+    expect(deviationOf(there(more))).toBeLessThan(0.5 * Math.hypot(deviationOf(there(nextCheapest)), deviationOf(there(taken))));
     const stop = [...there(more).shares.keys()].filter((leaf) => leaf.key === 'shop.minutes.stop');
     expect(stop).toHaveLength(1);
     expect(stages.filter((s) => s.startsWith('the whole job with')).length).toBe(die.shop.wires.length);
@@ -194,7 +194,7 @@ describe('the wires in an answer', () => {
 
   it('keep to the wire that was asked for and tell what another would cost', () => {
     const table = tableOf(asked({ wire: 'brass-0.20' }));
-    expect([table.chosen, table.runnerUp]).toEqual(['brass-0.20', 'brass-0.30']);
+    expect([table.chosen, table.nextCheapest]).toEqual(['brass-0.20', 'brass-0.30']);
     expect(printPlain(table.sentence)).toMatch(/as you specified, costs .* next cheapest is 0\.30 mm brass at .* % less/);
     const made = runUpTo(asked({ wire: 'brass-0.20' }), 'program');
     expect(made.kind === 'programmed' && made.plan.wire.id).toBe('brass-0.20');

@@ -232,7 +232,7 @@ const workedOut = (
 
 /** The wire that was taken is never exchanged behind the user's back: where its program fails the proof, the next one is named. */
 export const wireDoubt = ({ verdict }: Pick<Proof, 'verdict'>, wires: WireTable | undefined): readonly Finding[] => {
-  const next = wires?.rows.find((r) => r.id === wires.runnerUp);
+  const next = wires?.rows.find((r) => r.id === wires.nextCheapest);
   if (verdict === 'proven' || wires === undefined || wires.named || next === undefined) return [];
   const taken = wires.rows.find((r) => r.id === wires.chosen);
   return [

@@ -20,13 +20,13 @@ type Able = Extract<WireRow, { kind: 'worked out' }>;
 export const wireTableOf = ({ rows, chosen, named, currency }: WireTableAsked): WireTable => {
   const able = rows.flatMap((r) => (r.kind === 'drops out' ? [] : [r])).toSorted((a, b) => rank(a, chosen) - rank(b, chosen));
   const ordered = [...able, ...rows.filter((r) => r.kind === 'drops out')];
-  const runnerUp = able.find((r) => r.id !== chosen && r.inStock)?.id;
+  const nextCheapest = able.find((r) => r.id !== chosen && r.inStock)?.id;
   const table = {
     rows: ordered,
     named,
     currency,
     chosen,
-    runnerUp,
+    nextCheapest,
   };
   return { ...table, sentence: sentenceOf(table) };
 };
@@ -42,8 +42,8 @@ const sentenceOf = (table: Omit<WireTable, 'sentence'>): Text => {
 };
 
 /** The wire that is taken, and the next one. */
-const takenSaid = (taken: Able, { rows, runnerUp, named, currency }: Omit<WireTable, 'sentence'>): readonly Text[] => {
-  const next = rows.find((r) => r.id === runnerUp);
+const takenSaid = (taken: Able, { rows, nextCheapest, named, currency }: Omit<WireTable, 'sentence'>): readonly Text[] => {
+  const next = rows.find((r) => r.id === nextCheapest);
   return [
     (named ? words.asAsked : words.cheapest)(taken.name, money(taken.outcome.each, currency)),
     next === undefined || next.kind === 'drops out' ? words.noOther : secondSaid(taken, next, currency),
@@ -123,7 +123,7 @@ const dearer: Formula<'other' | 'taken'> = {
 /** Price each with every wire that was worked out ('wire.brass-0.25.each'), and what the runner-up costs more ('wire.choice'). */
 export const wireFigures = (wires: WireTable | undefined): readonly (readonly [string, Figure])[] => {
   const able = (wires?.rows ?? []).filter((r): r is Able => r.kind === 'worked out');
-  const [taken, other] = [able.find((r) => r.id === wires?.chosen), able.find((r) => r.id === wires?.runnerUp)];
+  const [taken, other] = [able.find((r) => r.id === wires?.chosen), able.find((r) => r.id === wires?.nextCheapest)];
   const all = able.map((r) => r.price);
   const choice =
     taken === undefined || other === undefined ? [] : [apply(dearer, { other: other.price, taken: taken.price }, { key: 'wire.choice' })];

@@ -6,7 +6,7 @@ import type { Assumption } from '../../result/facts.ts';
 import { count, limit, mm, name, term, um } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
-import { houseShop, ratesInvented } from '../house-shop.ts';
+import { builtInShop, ratesInvented } from '../built-in-shop.ts';
 import type { Job, JobInput } from '../job.ts';
 import type { JobRun } from '../job-run.ts';
 
@@ -64,7 +64,7 @@ export const assumptions = (
   const units = drawing.units.basis === 'assumed' ? [{ field: 'units', text: words.units(drawing.units.name) }] : [];
   const block =
     job.outline === 'cut' && job.stock?.width === undefined ? [{ field: 'block.border', text: words.margin(job.block.border) }] : [];
-  const rates = shop === houseShop ? [{ text: words.house }] : ratesInvented(shop, day) ? [{ text: words.invented }] : [];
+  const rates = shop === builtInShop ? [{ text: words.house }] : ratesInvented(shop, day) ? [{ text: words.invented }] : [];
   const { suppliedBy, price } = job.stock ?? {};
   const metal =
     suppliedBy === undefined && price === undefined && !hasPrice(shop, day, job.material)

@@ -1,9 +1,9 @@
 /** A job asked for as plain data, as page and server hold it, made into a run; what cannot be used comes back as findings with its field. */
 import type { Finding } from '../../text/finding.ts';
 import { phrases, say } from '../../text/say.ts';
+import { builtInShop } from '../built-in-shop.ts';
 import { readDialectFile, standardDialect } from '../files/dialects.ts';
 import { parseValue } from '../files/parse.ts';
-import { houseShop } from '../house-shop.ts';
 import { jobSchema } from '../job.ts';
 import type { JobRun } from '../job-run.ts';
 import { shopSchema } from '../shop.ts';
@@ -35,7 +35,8 @@ export const askedRun = (
 ): AskedRun => {
   const job = parseValue(jobSchema, input, called.job);
   if (job.kind === 'bad') return job;
-  const parsed = shop === undefined ? { kind: 'parsed' as const, value: houseShop, notes: [] } : parseValue(shopSchema, shop, called.shop);
+  const parsed =
+    shop === undefined ? { kind: 'parsed' as const, value: builtInShop, notes: [] } : parseValue(shopSchema, shop, called.shop);
   if (parsed.kind === 'bad') return parsed;
   const words = dialect === undefined ? { kind: 'dialect' as const, dialect: standardDialect } : readDialectFile(dialect);
   if (words.kind === 'bad') return words;

@@ -8,9 +8,9 @@ import type { ShapeInput } from '../../shapes/list/questions.ts';
 import { sentenceOf } from '../../text/finding.fixture.ts';
 import { printPlain } from '../../text/print/print.ts';
 import { answered, cut, factsOf, program, proven } from '../answered.fixture.ts';
+import { builtInShop } from '../built-in-shop.ts';
 import { parseValue } from '../files/parse.ts';
 import { answerJson } from '../handout/answer-json.ts';
-import { houseShop } from '../house-shop.ts';
 import { jobSchema } from '../job.ts';
 import type { JobRun } from '../job-run.ts';
 import { type Memory, memoryOf } from '../memory.ts';
@@ -25,7 +25,7 @@ const runOf = (shape: ShapeInput, memory?: Memory): JobRun => {
       said: new Set(['shape']),
       drawing: new Uint8Array(),
       drawingName: '',
-      shop: houseShop,
+      shop: builtInShop,
       dialect: standardDialect,
       day: '2026-11-25',
       ...(memory === undefined ? {} : { memory }),

@@ -1,7 +1,7 @@
-/** A job planned both ways, each opening to the end and all roughs first, and laid on the clock: for the advice which to run. */
+/** A job planned both ways, each opening to the end and all roughs first, and scheduled: for the advice which to run. */
 
-import { type BestStart, bestStart } from '../../estimate/clock/best-start.ts';
 import { ratesOn } from '../../estimate/rates.ts';
+import { type BestStart, bestStart } from '../../estimate/schedule/best-start.ts';
 import { DAY } from '../../text/moment.ts';
 import type { Text } from '../../text/text.ts';
 import type { JobRun } from '../job-run.ts';
@@ -44,7 +44,7 @@ export const adviseRun = (asked: JobRun): AdvisedRun => {
 const notAdvised = (stopped: Stopped): AdvisedRun =>
   stopped.kind === 'bad input' ? stopped : { kind: 'cannot', reason: reasonOf(stopped) };
 
-const optionOf = ({ timed, clock }: Scheduled): RunOption => ({ plan: timed.made.plan, clock });
+const optionOf = ({ timed, schedule }: Scheduled): RunOption => ({ plan: timed.made.plan, schedule });
 
 /** The run that the job asks for stands first: started at once it is what the proposal is held against. */
 const startOf = (asked: RunKind, options: Readonly<Record<RunKind, Scheduled>>): BestStart<RunKind> => {

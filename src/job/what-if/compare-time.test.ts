@@ -15,13 +15,13 @@ import { pathChanges } from './what-if-paths.ts';
 
 const die = { ...jobRun('examples/die-plate/die-plate.job.json', {}, '2026-11-25'), memory: memoryOf() };
 const time = timeComparison(die);
-if (time === undefined) throw new Error('the die plate can be laid on the clock');
+if (time === undefined) throw new Error('the die plate can be scheduled');
 
 describe('a comparison of starts and orders', () => {
   it('tells for the other order what the clock gives for it, and ranks by what is worth most', () => {
     const advised = adviseRun(die);
     const row = there(time.rows.find((r) => r.what === 'run order'));
-    expect(advised.kind === 'advised' && advised.options['unattended first'].clock.finish).toBe(row.outcome.done);
+    expect(advised.kind === 'advised' && advised.options['unattended first'].schedule.finish).toBe(row.outcome.done);
     expect(printPlain(row.sentence)).toContain(printMoment(row.outcome.done));
     expect(row.sooner).toBe(time.now.done - row.outcome.done);
     expect(time.rows.map((r) => r.worth)).toEqual(time.rows.map((r) => r.worth).toSorted((a, b) => b - a));

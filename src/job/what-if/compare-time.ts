@@ -1,8 +1,8 @@
-/** What a job would be if it were started at another hour or run in another order: told by o'clocks and by whom it needs, not only by price. */
+/** What a job would be if it were started at another hour or run in another order: told by time of days and by whom it needs, not only by price. */
 
-import { bestStart } from '../../estimate/clock/best-start.ts';
-import { type Clock, type ClockQuestion, layOnClock } from '../../estimate/clock/clock.ts';
 import { type Rates, ratesOn } from '../../estimate/rates.ts';
+import { bestStart } from '../../estimate/schedule/best-start.ts';
+import { laySchedule, type Schedule, type ScheduleQuestion } from '../../estimate/schedule/schedule.ts';
 import type { TimeComparison, TimeOutcome, TimeRow } from '../../result/comparison-time.ts';
 import { DAY } from '../../text/moment.ts';
 import { duration, inside, list, moment } from '../../text/part.ts';
@@ -23,10 +23,10 @@ export const timeComparison = (run: JobRun): TimeComparison | undefined => {
   const asked = run.job.run;
   const other: RunKind = asked === 'attended' ? 'unattended first' : 'attended';
   const { options } = advised;
-  const now = outcomeOf(options[asked].clock);
+  const now = outcomeOf(options[asked].schedule);
   const against: Against = { now, rates: onDay.rates };
   const rows: readonly TimeRow[] = [
-    ...rowOf('run order', against, options[other].clock, (o) => words.order(orders[other], told(now, o))),
+    ...rowOf('run order', against, options[other].schedule, (o) => words.order(orders[other], told(now, o))),
     ...nightStart(asked, options[asked].question, against),
     ...nightStart(other, options[other].question, against),
   ];
@@ -46,29 +46,29 @@ const orders: Readonly<Record<RunKind, Text>> = phrases('run-order', {
 });
 
 /** The start within a day that puts most of the cutting into hours in which nobody is there; none where that wins nothing of the shift. */
-const nightStart = (name: RunKind, question: ClockQuestion, against: Against): readonly TimeRow[] => {
+const nightStart = (name: RunKind, question: ScheduleQuestion, against: Against): readonly TimeRow[] => {
   const found = bestStart([{ name, question }], { from: question.start, to: question.start + DAY });
   if (found.kind !== 'another') return [];
-  const laid = layOnClock({ ...question, start: found.best.at });
-  if (laid.kind !== 'clock') return [];
+  const laid = laySchedule({ ...question, start: found.best.at });
+  if (laid.kind !== 'schedule') return [];
   const sentence = (o: TimeOutcome): Text => words.started(o, orders[name], told(against.now, o));
-  return rowOf('night start', against, laid.clock, sentence).filter((r) => r.worth > 0);
+  return rowOf('night start', against, laid.schedule, sentence).filter((r) => r.worth > 0);
 };
 
 const rowOf = (
   what: TimeRow['what'],
   { now, rates }: Against,
-  clock: Clock,
+  schedule: Schedule,
   sentence: (outcome: TimeOutcome) => Text,
 ): readonly TimeRow[] => {
-  const outcome = outcomeOf(clock);
+  const outcome = outcomeOf(schedule);
   const changes = [outcome.done - now.done, outcome.inShift - now.inShift, outcome.attended - now.attended];
   if (changes.every((c) => Math.abs(c) < WORTH)) return [];
   const worth = ((now.inShift - outcome.inShift) * rates.machineHour + (now.attended - outcome.attended) * rates.labourHour) / 60;
   return [{ what, sentence: sentence(outcome), outcome, sooner: now.done - outcome.done, worth }];
 };
 
-const outcomeOf = ({ start, finish, totals, nights }: Clock): TimeOutcome => ({
+const outcomeOf = ({ start, finish, totals, nights }: Schedule): TimeOutcome => ({
   start,
   done: finish,
   attended: totals.attended,

@@ -14,9 +14,9 @@ if (advised.kind !== 'advised') throw new Error(advised.kind);
 
 const steel = there(materials.find((m) => m.id === 'd2'));
 
-const option = (totals: Partial<RunOption['clock']['totals']>): RunOption => {
-  const { timed, clock } = advised.options.attended;
-  return { plan: timed.made.plan, clock: { ...clock, totals: { ...clock.totals, waiting: 0, ...totals } } };
+const option = (totals: Partial<RunOption['schedule']['totals']>): RunOption => {
+  const { timed, schedule } = advised.options.attended;
+  return { plan: timed.made.plan, schedule: { ...schedule, totals: { ...schedule.totals, waiting: 0, ...totals } } };
 };
 const question = (attended: RunOption, alone: RunOption): RunQuestion => ({
   options: { attended, 'unattended first': alone },
@@ -29,7 +29,9 @@ describe('the advice which run to take', () => {
     expect(advised.advice).toMatchObject({ kind: 'stress', run: 'unattended first' });
     expect(printPlain(advised.advice.sentence)).toContain('8 openings');
     expect(printPlain(advised.advice.sentence)).toMatch(/needs .* of attendance .* threads .* finishes /);
-    expect(advised.options['unattended first'].clock.totals.threadings).toBeGreaterThan(advised.options.attended.clock.totals.threadings);
+    expect(advised.options['unattended first'].schedule.totals.threadings).toBeGreaterThan(
+      advised.options.attended.schedule.totals.threadings,
+    );
   });
 
   it('goes by what people and machine cost where nothing moves', () => {

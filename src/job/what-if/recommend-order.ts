@@ -1,6 +1,7 @@
 /** Each opening to the end, or all roughs first: which of the two a programmer would run, and why. */
-import type { Clock } from '../../estimate/clock/clock.ts';
+
 import type { Rates } from '../../estimate/rates.ts';
+import type { Schedule } from '../../estimate/schedule/schedule.ts';
 import type { Family, Material } from '../../physics/material/material.ts';
 import type { CutPlan } from '../../plan/plan.ts';
 import { count, duration, limit, list, moment, name } from '../../text/part.ts';
@@ -13,7 +14,7 @@ export type RunKind = Job['run'];
 /** The same job as one of the two runs. */
 export interface RunOption {
   readonly plan: CutPlan;
-  readonly clock: Clock;
+  readonly schedule: Schedule;
 }
 
 export interface RunQuestion {
@@ -32,7 +33,7 @@ export interface RunAdvice {
   readonly kind: 'stress' | 'cheaper' | 'alike';
   readonly run: RunKind;
   readonly sentence: Text;
-  /** Minor money units of people at the machine and of the machine taken up, waiting included, for all pieces laid on the clock. */
+  /** Minor money units of people at the machine and of the machine taken up, waiting included, for all pieces scheduled. */
   readonly costs: Readonly<Record<RunKind, number>>;
 }
 
@@ -63,10 +64,10 @@ const runs: Readonly<Record<RunKind, Text>> = phrases('run-advice-run', {
 });
 
 const fewerThreadings = (options: RunQuestion['options']): RunKind =>
-  options['unattended first'].clock.totals.threadings < options.attended.clock.totals.threadings ? 'unattended first' : 'attended';
+  options['unattended first'].schedule.totals.threadings < options.attended.schedule.totals.threadings ? 'unattended first' : 'attended';
 
 const costOf = (run: RunKind, { options, rates }: RunQuestion): number => {
-  const { attended, total } = options[run].clock.totals;
+  const { attended, total } = options[run].schedule.totals;
   return (attended * rates.labourHour + total * rates.machineHour) / 60;
 };
 
@@ -80,7 +81,7 @@ const whyItMoves = ({ options, material, tolerance }: RunQuestion): Text | undef
 
 /** What the run takes against the other, as far as they differ. */
 const comparison = (options: RunQuestion['options'], run: RunKind): Text => {
-  const [one, other] = [options[run].clock, options[run === 'attended' ? 'unattended first' : 'attended'].clock];
+  const [one, other] = [options[run].schedule, options[run === 'attended' ? 'unattended first' : 'attended'].schedule];
   const [needs, otherNeeds] = [Math.round(one.totals.attended), Math.round(other.totals.attended)];
   const [waits, otherWaits] = [Math.round(one.totals.waiting), Math.round(other.totals.waiting)];
   const [threads, otherThreads] = [one.totals.threadings, other.totals.threadings];

@@ -259,7 +259,7 @@ const comments = phrases('stop-comment', {
 
 type ForTheWire = Extract<StopPurpose, 'thread' | 'cut the wire' | 'set condition'>;
 
-const unsaid: Readonly<Record<ForTheWire, Text>> = phrases('stop-unsaid', {
+const missingStop: Readonly<Record<ForTheWire, Text>> = phrases('stop-unsaid', {
   thread: say`thread the wire`,
   'cut the wire': say`cut the wire`,
   'set condition': say`set the condition`,
@@ -269,13 +269,17 @@ const unsaid: Readonly<Record<ForTheWire, Text>> = phrases('stop-unsaid', {
 const wordOrStop = (word: string | undefined, purpose: ForTheWire, comment: Text, state: Writing): Written => {
   if (word !== undefined) state.page.block(word);
   else if (state.dialect.comments === 'none') {
-    const finding = find('operator-not-told', say`The dialect has neither a word nor a comment for: ${{ purpose: unsaid[purpose] }}.`, {
-      place: { kind: 'field', path: 'dialect.words' },
-      remedy: remedy(say`Give the dialect comments, or the word that the manual of the control names for it.`, {
-        field: 'dialect.comments',
-        value: 'round brackets',
-      }),
-    });
+    const finding = find(
+      'operator-not-told',
+      say`The dialect has neither a word nor a comment for: ${{ purpose: missingStop[purpose] }}.`,
+      {
+        place: { kind: 'field', path: 'dialect.words' },
+        remedy: remedy(say`Give the dialect comments, or the word that the manual of the control names for it.`, {
+          field: 'dialect.comments',
+          value: 'round brackets',
+        }),
+      },
+    );
     return { kind: 'refused', finding };
   } else tell('M00', comment, state);
   return done;

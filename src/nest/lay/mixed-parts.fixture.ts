@@ -58,10 +58,10 @@ const PARTS: readonly Part[] = [
 
 export const mixedParts = (turns: Turns): readonly NestPiece[] => PARTS.map((part) => ({ ...part, turns, mirrored: false }));
 
-/** The set as it is asked in tests and bench: a plate of 520 × 464 mm, a web of 1 mm and a margin of 2 mm, turned by quarters. */
+/** The set as it is asked in tests and bench: a plate of 520 × 464 mm, a web of 1 mm and a border of 2 mm, turned by quarters. */
 export const MIXED_SIXTEEN: NestQuestion = {
   plate: rectangle(520, 464),
-  margin: 2,
+  border: 2,
   forbidden: [],
   pieces: mixedParts('quarter turns'),
   web: 1,

@@ -1,4 +1,4 @@
-/** Judges a nest by the independent polygon library: every web, the margin, and the web to each forbidden zone. */
+/** Judges a nest by the independent polygon library: every web, the border, and the web to each forbidden zone. */
 import { difference, FillRule, intersect, type Paths64, union } from 'clipper2-ts';
 import { there } from '../../../test/there.ts';
 import { counterClockwise, regionOf } from '../../geometry/chain.ts';
@@ -16,7 +16,7 @@ const NOTHING = 1e-7;
 
 /** What is wrong with a nest, in words; nothing when it keeps all it should. */
 export const faultsOf = (question: NestQuestion, { placed }: LaidNest): readonly string[] => {
-  const { plate, margin, web, forbidden } = question;
+  const { plate, border, web, forbidden } = question;
   const pieces = new Map(question.pieces.map((p) => [p.id, p]));
   const shapes = placed.map((p) => {
     const { outline, holes } = placedContours(there(pieces.get(p.piece)), p);
@@ -24,12 +24,12 @@ export const faultsOf = (question: NestQuestion, { placed }: LaidNest): readonly
     return { name: `${p.piece} ${p.copy}`, polygons: boxed([outer, ...inner].map((c) => polygonOf(c, CHORD))) };
   });
   const grown = shapes.map(({ polygons }) => boxed(grownBy(polygons.paths, (web - SLACK) / 2)));
-  const inside = grownBy([ofContour(plate)], SLACK - margin);
+  const inside = grownBy([ofContour(plate)], SLACK - border);
   const zones = forbidden.map((zone) => boxed(grownBy([ofContour(zone)], web - SLACK)));
   return [
     ...shapes.flatMap(({ name, polygons }, i) => [
       ...(areaOfPolygons(difference(polygons.paths, inside, FillRule.NonZero)) > NOTHING
-        ? [`${name} is nearer to the edge than the margin`]
+        ? [`${name} is nearer to the edge than the border`]
         : []),
       ...zones.flatMap((zone, k) => (shared(polygons, zone) ? [`${name} is nearer to zone ${k + 1} than the web`] : [])),
       ...shapes.flatMap((other, j) =>

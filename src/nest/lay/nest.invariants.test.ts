@@ -43,7 +43,7 @@ const question = (manner: Manner): fc.Arbitrary<NestQuestion> =>
   fc
     .record({
       plate,
-      margin: size(0, 4),
+      border: size(0, 4),
       web: size(0, 3),
       forbidden: fc.array(
         fc.tuple(size(-40, 60), size(-40, 60), size(2, 8)).map(([x, y, r]) => disc(x, y, r)),
@@ -65,7 +65,7 @@ const laid = (q: NestQuestion): LaidNest => {
 };
 
 describe('every nest', () => {
-  it.each<Manner>(['rows', 'free'])('keeps webs, margin and zones and loses no piece, in manner %s', (manner) => {
+  it.each<Manner>(['rows', 'free'])('keeps webs, border and zones and loses no piece, in manner %s', (manner) => {
     fc.assert(
       fc.property(question(manner), (q) => {
         const answer = laid(q);
@@ -79,19 +79,19 @@ describe('every nest', () => {
     );
   });
 
-  it('in rows never holds more pieces with more margin', () => {
+  it('in rows never holds more pieces with more border', () => {
     fc.assert(
-      fc.property(shape, size(60, 120), size(60, 120), size(0, 3), size(0, 5), size(0, 5), (outline, w, h, web, margin, more) => {
+      fc.property(shape, size(60, 120), size(60, 120), size(0, 3), size(0, 5), size(0, 5), (outline, w, h, web, border, more) => {
         const count = (m: number): number =>
           laid({
             plate: rectangle(w, h),
-            margin: m,
+            border: m,
             web,
             forbidden: [],
             manner: 'rows',
             pieces: [{ id: 'a', outline, quantity: 400, turns: 'none', mirrored: false }],
           }).placed.length;
-        expect(count(margin + more)).toBeLessThanOrEqual(count(margin));
+        expect(count(border + more)).toBeLessThanOrEqual(count(border));
       }),
       RUNS,
     );
@@ -103,7 +103,7 @@ describe('every nest', () => {
         const count = (wide: number, high: number): number =>
           laid({
             plate: rectangle(wide, high),
-            margin: 1,
+            border: 1,
             web,
             forbidden: [],
             manner: 'rows',

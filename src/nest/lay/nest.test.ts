@@ -24,7 +24,7 @@ const piece = (id: string, outline: Contour, quantity: number, turns: Turns = 'n
 
 const asked = (plate: Contour, pieces: readonly NestPiece[], more: Partial<NestQuestion> = {}): NestQuestion => ({
   plate,
-  margin: 0,
+  border: 0,
   forbidden: [],
   pieces,
   web: 0,
@@ -51,7 +51,7 @@ const triangle = polygon([
 
 describe('rows', () => {
   it('fill a plate that is exactly as large as webs, margins and pieces together', () => {
-    const answer = laid(asked(rectangle(108, 47), [piece('a', rectangle(20, 10), 99)], { margin: 2, web: 1 }));
+    const answer = laid(asked(rectangle(108, 47), [piece('a', rectangle(20, 10), 99)], { border: 2, web: 1 }));
     expect(answer.placed).toHaveLength(20);
     expect(answer.left).toEqual([{ piece: 'a', quantity: 79 }]);
     expect(answer.yield).toBeCloseTo(4000 / (108 * 47), 12);
@@ -78,14 +78,14 @@ describe('rows', () => {
   it('keep clear of clamps on a round plate', () => {
     const zones = [transformChain(translation(-60, -10), rectangle(30, 20)), disc(20, 10, 6)];
     const answer = laid(
-      asked(disc(0, 0, 60), [piece('r', rectangle(17, 11), 200, 'quarter turns')], { forbidden: zones, margin: 3, web: 1 }),
+      asked(disc(0, 0, 60), [piece('r', rectangle(17, 11), 200, 'quarter turns')], { forbidden: zones, border: 3, web: 1 }),
     );
     expect(answer.yield).toBeGreaterThan(0.4);
   });
 
   it('give each kind its own band', () => {
     const answer = laid(
-      asked(rectangle(100, 60), [piece('a', rectangle(20, 20), 5), piece('b', disc(5, 5, 10), 8)], { web: 0.5, margin: 0 }),
+      asked(rectangle(100, 60), [piece('a', rectangle(20, 20), 5), piece('b', disc(5, 5, 10), 8)], { web: 0.5, border: 0 }),
     );
     expect(answer.placed.filter((p) => p.piece === 'b').length).toBeGreaterThanOrEqual(4);
     expect(answer.manner).toBe('rows');
@@ -102,7 +102,7 @@ describe('free nesting', () => {
 
   it('puts a small piece into the opening of a larger one', () => {
     const pieces = [piece('ring', disc(0, 0, 30), 1, 'none', [disc(0, 0, 20)]), piece('disc', disc(0, 0, 15), 1)];
-    const answer = laid(asked(rectangle(64, 64), pieces, { manner: 'free', margin: 1, web: 1 }));
+    const answer = laid(asked(rectangle(64, 64), pieces, { manner: 'free', border: 1, web: 1 }));
     expect(answer.left).toEqual([]);
   });
 
@@ -118,7 +118,7 @@ describe('free nesting', () => {
     const pieces = mixedParts({ step: 30 }).filter(({ id }) =>
       ['disc', 'small disc', 'feather key', 'drilled plate', 'half disc'].includes(id),
     );
-    const question = asked(plate, pieces, { manner: 'free', margin: 3, web: 1.5, forbidden: [disc(30, 30, 8), rectangle(25, 12)] });
+    const question = asked(plate, pieces, { manner: 'free', border: 3, web: 1.5, forbidden: [disc(30, 30, 8), rectangle(25, 12)] });
     const answer = laid(question);
     expect(answer.yield).toBeGreaterThan(0.45);
     expect(nest(question)).toEqual(answer);
@@ -161,15 +161,15 @@ describe('free nesting', () => {
 
 describe('the judge', () => {
   it('sees a piece that is moved by a hundredth of a millimetre too near to another', () => {
-    const question = asked(rectangle(108, 47), [piece('a', rectangle(20, 10), 20)], { margin: 2, web: 1 });
+    const question = asked(rectangle(108, 47), [piece('a', rectangle(20, 10), 20)], { border: 2, web: 1 });
     const answer = laid(question);
     const moved = answer.placed.map((p, i) => (i === 7 ? { ...p, dx: p.dx + 0.01 } : p));
     expect(faultsOf(question, { ...answer, placed: moved })).toHaveLength(1);
   });
 
   it('sees margins and zones that are not kept', () => {
-    const question = asked(rectangle(50, 50), [piece('a', rectangle(20, 10), 1)], { margin: 2, web: 1 });
-    expect(faultsOf({ ...question, margin: 2.01 }, laid(question))).toHaveLength(1);
+    const question = asked(rectangle(50, 50), [piece('a', rectangle(20, 10), 1)], { border: 2, web: 1 });
+    expect(faultsOf({ ...question, border: 2.01 }, laid(question))).toHaveLength(1);
     expect(faultsOf({ ...question, forbidden: [transformChain(translation(22.99, 0), rectangle(9, 9))] }, laid(question))).toHaveLength(1);
   });
 });
@@ -191,15 +191,15 @@ describe('findings of a nest', () => {
 
   it('refuse numbers and outlines that cannot be used', () => {
     const plate = rectangle(100, 100);
-    expect(codes(asked(plate, one, { margin: Number.NaN }))).toContain('nest-value-unusable');
+    expect(codes(asked(plate, one, { border: Number.NaN }))).toContain('nest-value-unusable');
     expect(codes(asked(plate, one, { web: -1 }))).toEqual(['nest-value-unusable']);
     expect(codes(asked(plate, one, { work: Number.NaN }))).toEqual(['nest-value-unusable']);
     expect(codes(asked(plate, []))).toEqual(['nest-value-unusable']);
     expect(codes(asked(plate, [...one, ...one]))).toEqual(['nest-value-unusable']);
     expect(codes(asked(plate, [piece('a', triangle, 1, { step: 0 })]))).toEqual(['nest-value-unusable']);
     expect(codes(asked(plate, [piece('a', triangle, 2001)]))).toEqual(['pieces-too-many']);
-    expect(codes(asked(plate, one, { margin: 50 }))).toEqual(['plate-too-small']);
-    expect(codes(asked(disc(0, 0, 20), one, { margin: 20 }))).toEqual(['plate-too-small']);
+    expect(codes(asked(plate, one, { border: 50 }))).toEqual(['plate-too-small']);
+    expect(codes(asked(disc(0, 0, 20), one, { border: 20 }))).toEqual(['plate-too-small']);
     const bow = polygon([
       [0, 0],
       [10, 10],
@@ -214,7 +214,7 @@ describe('findings of a nest', () => {
     const turned = transformChain(rotationOfDegrees(30), rectangle(80, 60));
     const clockwise = reverseChain(turned);
     const answer = laid(
-      asked(clockwise, [piece('a', rectangle(12, 9), 9, { step: 30 })], { forbidden: [disc(0, 0, 15)], margin: 2, web: 1 }),
+      asked(clockwise, [piece('a', rectangle(12, 9), 9, { step: 30 })], { forbidden: [disc(0, 0, 15)], border: 2, web: 1 }),
     );
     expect(answer.findings).toEqual([]);
     expect(answer.placed).toHaveLength(9);

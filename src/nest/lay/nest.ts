@@ -139,7 +139,7 @@ const tooLarge = (piece: string, { kinds, plate }: Prepared, k: number): Finding
     say`Piece '${{ piece: name(piece) }}', ${{ size: size(b) }} as drawn, does not fit even on the empty ${{ plate: size(p) }} plate in any permitted rotation.`,
     {
       place: { kind: 'spot', x: (b.minX + b.maxX) / 2, y: (b.minY + b.maxY) / 2 },
-      remedy: remedy(say`Use a larger plate, a smaller margin, or allow more rotations.`, { field: 'border' }),
+      remedy: remedy(say`Use a larger plate, a smaller border, or allow more rotations.`, { field: 'border' }),
     },
   );
 };

@@ -26,7 +26,8 @@ export interface Machine {
 
 const positive = z.number().positive().finite();
 
-const falling = (rungs: readonly number[]): boolean => rungs[0] === 1 && neighbours(rungs).every(([before, after]) => after < before);
+const falling = (settings: readonly number[]): boolean =>
+  settings[0] === 1 && neighbours(settings).every(([before, after]) => after < before);
 
 export const machineSchema = z
   .strictObject({
@@ -53,7 +54,7 @@ export const machineSchema = z
   })
   .describe('A wire machine of the shop');
 
-/** The preferred numbers of the R20 series, falling from 1: each rung has 0.89 of the crater size of the one above. */
+/** The preferred numbers of the R20 series, falling from 1: each setting has 0.89 of the crater size of the one above. */
 const preferred: readonly number[] = Array.from({ length: 27 }, (_, k) => Number((10 ** (-k / 20)).toFixed(3)));
 
 /** Invented, with plausible figures: a shop enters its own. */

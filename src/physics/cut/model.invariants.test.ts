@@ -28,7 +28,7 @@ const energy = fc.double({ min: 0.03, max: 1, noNaN: true });
 /** A falling ladder that begins with the rough. */
 const ladder = fc
   .uniqueArray(fc.constantFrom(...machine.energySettings.slice(1)), { maxLength: 8 })
-  .map((rungs): NonEmpty<number> => [1, ...rungs.toSorted((a, b) => b - a)]);
+  .map((settings): NonEmpty<number> => [1, ...settings.toSorted((a, b) => b - a)]);
 
 describe('laws of the starting model', () => {
   it('grow with energy: gap, Ra, damage and the feed of a skim', () => {

@@ -23,8 +23,8 @@ interface Ladder {
   readonly time: number;
 }
 
-/** The cheapest ladder for a wanted Ra: least time to each rung after each number of passes, since form error follows from that number. */
-const cheapest = (model: CutModel, rungs: readonly number[], ra: number): Ladder => {
+/** The cheapest ladder for a wanted Ra: least time to each setting after each number of passes, since form error follows from that number. */
+const cheapest = (model: CutModel, settings: readonly number[], ra: number): Ladder => {
   let row = new Map([[1, 1 / model.roughFeed]]);
   let formError = model.formErrorStart;
   let best: Ladder = { passes: 0, time: Number.POSITIVE_INFINITY };
@@ -33,7 +33,7 @@ const cheapest = (model: CutModel, rungs: readonly number[], ra: number): Ladder
     for (const [energy, time] of row) {
       if (model.ra(energy) <= ra) best = time < best.time ? { passes, time } : best;
       const stock = model.stock(energy, formError);
-      for (const e of rungs.filter((r) => r < energy)) {
+      for (const e of settings.filter((r) => r < energy)) {
         next.set(e, Math.min(next.get(e) ?? Number.POSITIVE_INFINITY, time + 1 / model.skimFeed(e, stock)));
       }
     }

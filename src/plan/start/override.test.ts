@@ -132,8 +132,8 @@ describe('passes and registers set by hand', () => {
     const short = one.findings.find((f) => f.code === 'passes-fall-short');
     expect(short?.severity).toBe('warning');
     expect(sentenceOf(short)).toContain(`Ra ${one.finish.value.toFixed(2)} µm and ±${one.accuracy.value.toFixed(4)} mm are expected`);
-    const rungs = plateBlock().machine.energySettings.length;
-    expect(refusals(planCut({ ...plateBlock(), passes: rungs + 1 }))).toEqual([['passes-too-many', { kind: 'field', path: 'passes' }]]);
+    const settings = plateBlock().machine.energySettings.length;
+    expect(refusals(planCut({ ...plateBlock(), passes: settings + 1 }))).toEqual([['passes-too-many', { kind: 'field', path: 'passes' }]]);
   });
 
   it('are cut with, told when far off, and counted in what is to be expected', () => {

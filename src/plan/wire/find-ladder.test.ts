@@ -23,7 +23,7 @@ describe('the pass ladder', () => {
     expect(found.kind === 'found' && found.energies.length).toBe(passes);
   });
 
-  it('is no dearer than any other sequence over a few rungs', () => {
+  it('is no dearer than any other sequence over a few settings', () => {
     const machine = { ...conditions.machine, energySettings: [1, 0.8, 0.6, 0.4, 0.3, 0.2] };
     const few = { ...conditions, machine };
     const model = cutModel(few);

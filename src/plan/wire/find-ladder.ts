@@ -1,6 +1,6 @@
 /**
  * The pass ladder: the cheapest sequence of energies that reaches the finish and the tolerance asked for, found by dynamic
- * programming over the machine's energy rungs. Cheapest is least time, the sum of 1 / feed over the passes.
+ * programming over the machine's energy settings. Cheapest is least time, the sum of 1 / feed over the passes.
  */
 
 import type { CutConditions } from '../../physics/cut/conditions.ts';
@@ -23,7 +23,7 @@ export type Ladder =
       /** Minutes for one mm of contour, all passes together. */
       readonly minutesPerMillimetre: number;
     }
-  /** Ra µm that the lowest rung gives. */
+  /** Ra µm that the lowest setting gives. */
   | { readonly kind: 'finish out of reach'; readonly best: number }
   /** mm that the best ladder with the finish asked for holds. */
   | { readonly kind: 'tolerance out of reach'; readonly best: number };
@@ -34,11 +34,11 @@ const MOST_PASSES = 12;
 /** A hair of slack, so that a finish asked for as 0.4 is not missed by rounding. */
 const SLACK = 1 + 1e-9;
 
-/** The quickest way to a rung in some number of passes. */
+/** The quickest way to a setting in some number of passes. */
 export interface Way {
   /** For one mm of contour. */
   readonly minutes: number;
-  readonly rung: number;
+  readonly setting: number;
   readonly energy: number;
   /** None for the rough cut. */
   readonly before?: Way;
@@ -47,7 +47,7 @@ export interface Way {
 /** The conditions must have passed checkCut without a refusal. */
 export const findLadder = (conditions: CutConditions, asked: LadderAsked): Ladder => {
   const model = cutModel(conditions);
-  const rungs = conditions.machine.energySettings;
+  const settings = conditions.machine.energySettings;
   let row: readonly Way[] = [roughOnly(model)];
   let formError = model.formErrorStart;
   let found: { readonly way: Way; readonly passes: number } | undefined;
@@ -63,27 +63,27 @@ export const findLadder = (conditions: CutConditions, asked: LadderAsked): Ladde
       const finer = found?.passes === passes && way.minutes <= found.way.minutes * (1 + 1e-12);
       if (faster || finer) found = { way, passes };
     }
-    row = nextRow(row, model, rungs, formError);
+    row = nextRow(row, model, settings, formError);
     formError = model.formErrorAfter(formError);
   }
   if (found !== undefined) return { kind: 'found', energies: energiesOf(found.way), minutesPerMillimetre: found.way.minutes };
-  const finest = model.ra(Math.min(...rungs));
+  const finest = model.ra(Math.min(...settings));
   if (finest > asked.finish * SLACK) return { kind: 'finish out of reach', best: finest };
   return { kind: 'tolerance out of reach', best: bestDeviation };
 };
 
 /** The rough cut alone, always with the whole energy. */
-export const roughOnly = (model: CutModel): Way => ({ minutes: 1 / model.roughFeed, rung: 0, energy: 1 });
+export const roughOnly = (model: CutModel): Way => ({ minutes: 1 / model.roughFeed, setting: 0, energy: 1 });
 
-/** Cheapest way to each rung with one pass more, where there is one. Each skim uses less energy than the pass before. */
-export const nextRow = (row: readonly Way[], model: CutModel, rungs: readonly number[], formError: number): readonly Way[] => {
+/** Cheapest way to each setting with one pass more, where there is one. Each skim uses less energy than the pass before. */
+export const nextRow = (row: readonly Way[], model: CutModel, settings: readonly number[], formError: number): readonly Way[] => {
   const starts = row.map((way) => ({ way, stock: model.stock(way.energy, formError) }));
-  return rungs.flatMap((energy, rung) => {
+  return settings.flatMap((energy, setting) => {
     let best: Way | undefined;
     for (const { way, stock } of starts) {
-      if (way.rung >= rung) continue;
+      if (way.setting >= setting) continue;
       const minutes = way.minutes + 1 / model.skimFeed(energy, stock);
-      if (best === undefined || minutes <= best.minutes * (1 + 1e-12)) best = { minutes, rung, energy, before: way };
+      if (best === undefined || minutes <= best.minutes * (1 + 1e-12)) best = { minutes, setting, energy, before: way };
     }
     return best === undefined ? [] : [best];
   });

@@ -23,12 +23,12 @@ const SLACK = 1 + 1e-9;
 /** The cheapest that reaches finish and tolerance; where none does, the one that comes nearest. */
 export const ladderOf = (passes: number, conditions: CutConditions, asked: LadderAsked): HandLadder => {
   const model = cutModel(conditions);
-  const { energySettings: rungs } = conditions.machine;
-  if (passes > rungs.length) return { kind: 'too many', most: rungs.length };
+  const { energySettings: settings } = conditions.machine;
+  if (passes > settings.length) return { kind: 'too many', most: settings.length };
   let row: readonly Way[] = [roughOnly(model)];
   let formError = model.formErrorStart;
   for (let more = passes - 1; more > 0; more -= 1) {
-    row = nextRow(row, model, rungs, formError);
+    row = nextRow(row, model, settings, formError);
     formError = model.formErrorAfter(formError);
   }
   const ends = row.map((way) => {

@@ -1,10 +1,10 @@
 /** The shop of the folder with the words of its control, in one file, so that the two always fit together. */
 
 import { readFile } from 'node:fs/promises';
+import { builtInShop } from '../../job/built-in-shop.ts';
 import { readDialectFile } from '../../job/files/dialects.ts';
 import { type Renamed, renamedIn } from '../../job/files/old-keys.ts';
 import { parseFile, parseValue } from '../../job/files/parse.ts';
-import { houseShop } from '../../job/house-shop.ts';
 import { shopSchema } from '../../job/shop.ts';
 import { count } from '../../text/part.ts';
 import { NOTHING, phrases, say } from '../../text/say.ts';
@@ -29,7 +29,7 @@ export const shopIn = (folder: string): ShopKeeper => {
       if (error.code === 'ENOENT') return undefined;
       throw error;
     });
-    if (text === undefined) return { revision: 0, shop: { ...houseShop } };
+    if (text === undefined) return { revision: 0, shop: { ...builtInShop } };
     const parsed = parseFile(shopRecordSchema, text, 'shop.json', RENAMED);
     if (parsed.kind === 'parsed') return withSources(parsed.value);
     throw new Refusal(500, 'damaged', words.damaged(parsed.findings[0]?.text ?? NOTHING), said(parsed.findings));

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { build } from 'vite';
 import { afterAll, describe, expect, it } from 'vitest';
-import { houseShop } from '../../job/house-shop.ts';
+import { builtInShop } from '../../job/built-in-shop.ts';
 import { printPlain } from '../../text/print/print.ts';
 import { SQUARE } from '../serve.fixture.ts';
 import type { PaperQuestion } from './make.ts';
@@ -23,7 +23,7 @@ const question = (input: object): PaperQuestion => ({
   input: { drawing: 'square.svg', ...input },
   drawing: new TextEncoder().encode(SQUARE),
   drawingName: 'square.svg',
-  shop: houseShop,
+  shop: builtInShop,
   day: '2026-11-25',
   stem: 'square',
 });

@@ -27,7 +27,7 @@ export type TrochoidRoot =
   /** The root cuts the flank away up to the tip. */
   | { readonly kind: 'no flank' };
 
-/** From the root circle up to the flank, on the clockwise side of the space after the first tooth: counter-clockwise of that tooth. */
+/** From the root circle up to the flank, on the schedulewise side of the space after the first tooth: counter-clockwise of that tooth. */
 export const trochoidRoot = (rack: RackTip, tip: number): TrochoidRoot => {
   const { reference, teeth, pressureAngle, depth, tipRadius, thickness } = rack;
   const halfSpace = ((2 * Math.PI * reference) / teeth - thickness) / 2;

@@ -6,7 +6,7 @@ import { linked, turned } from '../linked.ts';
 import { polar, spun } from '../polar.ts';
 
 /**
- * The wheel turns freely counter-clockwise: each tooth has its face on the clockwise side and its back falls off the other way. The
+ * The wheel turns freely counter-clockwise: each tooth has its face on the schedulewise side and its back falls off the other way. The
  * tip of the first face lies on the X axis.
  */
 export interface RatchetForm {

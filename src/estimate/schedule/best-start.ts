@@ -6,7 +6,7 @@ import { duration, moment } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
-import { type ClockQuestion, type LaidOnClock, prepareClock, type RunThrough, runThrough } from './clock.ts';
+import { type LaidSchedule, prepareSchedule, type RunThrough, runThrough, type ScheduleQuestion } from './schedule.ts';
 import type { Turn } from './sequence.ts';
 import { type Calendar, isAttended } from './shifts.ts';
 
@@ -24,7 +24,7 @@ export type Aim = 'most at night' | 'ends soonest';
 /** A program that could be run: its name is given back with the proposal. */
 export interface Candidate<Name extends string = string> {
   readonly name: Name;
-  readonly question: ClockQuestion;
+  readonly question: ScheduleQuestion;
 }
 
 export interface Start<Name extends string = string> extends RunThrough {
@@ -35,7 +35,7 @@ export interface Start<Name extends string = string> extends RunThrough {
 export type BestStart<Name extends string = string> =
   /** `kind` says whether the first candidate, started at once, is already the best. */
   | { readonly kind: 'at once' | 'another'; readonly best: Start<Name>; readonly atOnce: Start<Name> }
-  | Exclude<LaidOnClock, { kind: 'clock' }>;
+  | Exclude<LaidSchedule, { kind: 'schedule' }>;
 
 /** Starts are proposed on the quarter hour: nobody plans a shop to the minute. */
 const STEP = 15;
@@ -50,7 +50,7 @@ export const bestStart = <Name extends string>(
 ): BestStart<Name> => {
   const starts: Start<Name>[] = [];
   for (const { name, question } of alike(candidates)) {
-    const prepared = prepareClock(question, WORK);
+    const prepared = prepareSchedule(question, WORK);
     if (prepared.kind !== 'ready') return prepared;
     const { sequence, calendar } = prepared;
     for (const at of startsIn(window, calendar, sequence.turns)) starts.push({ name, at, ...runThrough(sequence.turns, at, calendar) });
@@ -64,7 +64,7 @@ export const bestStart = <Name extends string>(
 /** All with as many pieces as each of them can be laid out with. */
 const alike = <Name extends string>(candidates: readonly Candidate<Name>[]): readonly Candidate<Name>[] => {
   const pieces = candidates.map(({ question }) => {
-    const prepared = prepareClock(question, WORK);
+    const prepared = prepareSchedule(question, WORK);
     return prepared.kind === 'ready' ? prepared.sequence.pieces : question.quantity;
   });
   return candidates.map(({ name, question }) => ({ name, question: { ...question, quantity: Math.min(...pieces) } }));

@@ -1,22 +1,22 @@
-/** Runs on the clock against sums done by hand, with days of the calendar that anybody can look up. */
+/** Runs on the schedule against sums done by hand, with days of the calendar that anybody can look up. */
 
 import { describe, expect, it } from 'vitest';
 import { remedyTextOf, sentenceOf } from '../../text/finding.fixture.ts';
 import { printMoment } from '../../text/print/moment.ts';
 import { bestStart, startFindings } from './best-start.ts';
-import { at, cut, question, stop, thread } from './clock.fixture.ts';
-import { type Clock, type ClockQuestion, layOnClock } from './clock.ts';
-import { clockFindings } from './clock-findings.ts';
 import { isoOf, readMoment } from './moment.ts';
+import { at, cut, question, stop, thread } from './schedule.fixture.ts';
+import { laySchedule, type Schedule, type ScheduleQuestion } from './schedule.ts';
+import { findingsOfSchedule } from './schedule-findings.ts';
 import { spoolMetres } from './sequence.ts';
 import { attendedBetween, calendarOf, isAttended, nextAttended, nightsBetween } from './shifts.ts';
 
-const laid = (q: ClockQuestion): Clock => {
-  const result = layOnClock(q);
-  if (result.kind !== 'clock') throw new Error(result.kind);
-  return result.clock;
+const laid = (q: ScheduleQuestion): Schedule => {
+  const result = laySchedule(q);
+  if (result.kind !== 'schedule') throw new Error(result.kind);
+  return result.schedule;
 };
-const told = (clock: Clock) => clock.events.map((e) => `${e.kind} ${printMoment(e.from)}${e.atNight ? ' at night' : ''}`);
+const told = (schedule: Schedule) => schedule.events.map((e) => `${e.kind} ${printMoment(e.from)}${e.atNight ? ' at night' : ''}`);
 
 describe('a moment', () => {
   it('is read and printed with its day of the week', () => {
@@ -66,17 +66,17 @@ describe('a calendar', () => {
   });
 });
 
-describe('a run on the clock', () => {
+describe('a run on the schedule', () => {
   it('goes on from one thing to the next', () => {
-    const clock = laid(question([thread, cut(60), stop(), cut(30), cut(30, 2)]));
-    expect(told(clock)).toEqual([
+    const schedule = laid(question([thread, cut(60), stop(), cut(30), cut(30, 2)]));
+    expect(told(schedule)).toEqual([
       'threading Thu 26 Nov 07:00',
       'cutting Thu 26 Nov 07:02',
       'stop Thu 26 Nov 08:02',
       'cutting Thu 26 Nov 08:07',
       'cutting Thu 26 Nov 08:37',
     ]);
-    expect(clock.totals).toEqual({
+    expect(schedule.totals).toEqual({
       total: 127,
       busy: 127,
       waiting: 0,
@@ -89,54 +89,54 @@ describe('a run on the clock', () => {
   });
 
   it('waits with a stop at night for the morning, and over the weekend for Monday', () => {
-    const clock = laid(question([cut(600), stop(), cut(60)], { start: at('2026-11-27T07:00') }));
-    expect(told(clock)).toEqual([
+    const schedule = laid(question([cut(600), stop(), cut(60)], { start: at('2026-11-27T07:00') }));
+    expect(told(schedule)).toEqual([
       'cutting Fri 27 Nov 07:00',
       'waiting for a person Fri 27 Nov 17:00 at night',
       'stop Mon 30 Nov 07:00',
       'cutting Mon 30 Nov 07:05',
     ]);
-    expect(clock.totals).toMatchObject({ waiting: 62 * 60, cuttingAtNight: 60, attended: 5 });
-    expect(clockFindings(clock).map((f) => f.code)).toEqual(['stop-at-night']);
-    expect(sentenceOf(clockFindings(clock)[0])).toContain('waits once');
+    expect(schedule.totals).toMatchObject({ waiting: 62 * 60, cuttingAtNight: 60, attended: 5 });
+    expect(findingsOfSchedule(schedule).map((f) => f.code)).toEqual(['stop-at-night']);
+    expect(sentenceOf(findingsOfSchedule(schedule)[0])).toContain('waits once');
   });
 
   it('waits before it begins when nobody is there to start it', () => {
-    const clock = laid(question([cut(60)], { start: at('2026-11-26T05:00') }));
-    expect(told(clock)).toEqual(['waiting for a person Thu 26 Nov 05:00 at night', 'cutting Thu 26 Nov 07:00']);
-    expect(clockFindings(clock)).toEqual([]);
+    const schedule = laid(question([cut(60)], { start: at('2026-11-26T05:00') }));
+    expect(told(schedule)).toEqual(['waiting for a person Thu 26 Nov 05:00 at night', 'cutting Thu 26 Nov 07:00']);
+    expect(findingsOfSchedule(schedule)).toEqual([]);
   });
 
   it('threads by hand only where the machine cannot', () => {
     const byHand = question([thread, cut(60)]);
-    const clock = laid({ ...byHand, machine: { ...byHand.machine, autoThreading: false } });
-    expect(clock.totals.attended).toBe(2);
+    const schedule = laid({ ...byHand, machine: { ...byHand.machine, autoThreading: false } });
+    expect(schedule.totals.attended).toBe(2);
     expect(laid(question([stop('THREAD THE WIRE'), cut(60)])).totals).toMatchObject({ attended: 3, threadings: 1 });
     expect(laid(question([stop('CONDITION 2'), cut(60)])).totals).toMatchObject({ attended: 1, threadings: 0 });
   });
 
   it('loads one piece after the other, by hand', () => {
-    const clock = laid(question([cut(100), stop()], { quantity: 3 }));
-    expect(clock.totals).toMatchObject({ total: 3 * 105 + 2 * 10, attended: 3 * 5 + 2 * 10 });
-    expect(clock.events.filter((e) => e.kind === 'loading').map((e) => e.piece)).toEqual([2, 3]);
+    const schedule = laid(question([cut(100), stop()], { quantity: 3 }));
+    expect(schedule.totals).toMatchObject({ total: 3 * 105 + 2 * 10, attended: 3 * 5 + 2 * 10 });
+    expect(schedule.events.filter((e) => e.kind === 'loading').map((e) => e.piece)).toEqual([2, 3]);
   });
 
   it('is earlier and later where the cutting is faster and slower', () => {
-    const clock = laid(question([cut(100), stop(), cut(100)], { spread: 0.25 }));
-    expect([clock.finish - clock.early, clock.late - clock.finish]).toEqual([50, 50]);
+    const schedule = laid(question([cut(100), stop(), cut(100)], { spread: 0.25 }));
+    expect([schedule.finish - schedule.early, schedule.late - schedule.finish]).toEqual([50, 50]);
   });
 
   it('lays whole pieces only, and says how many', () => {
     const many = Array.from({ length: 60 }, () => [cut(1), stop()]).flat();
-    const clock = laid(question(many, { quantity: 500 }));
-    expect(clock.pieces.laid).toBeLessThan(500);
-    expect(clock.events.length + clock.left).toBeGreaterThanOrEqual(clock.pieces.laid * 121 - 1);
-    expect(clockFindings(clock).map((f) => f.code)).toContain('clock-cut-short');
+    const schedule = laid(question(many, { quantity: 500 }));
+    expect(schedule.pieces.laid).toBeLessThan(500);
+    expect(schedule.events.length + schedule.left).toBeGreaterThanOrEqual(schedule.pieces.laid * 121 - 1);
+    expect(findingsOfSchedule(schedule).map((f) => f.code)).toContain('schedule-cut-short');
   });
 
   it('needs a shift and passes that somebody planned', () => {
-    expect(layOnClock(question([cut(1)], { shifts: [] }))).toMatchObject({ kind: 'nobody comes', finding: { code: 'nobody-comes' } });
-    expect(layOnClock(question([cut(1, 7)]))).toMatchObject({ kind: 'refused', finding: { code: 'pass-unknown' } });
+    expect(laySchedule(question([cut(1)], { shifts: [] }))).toMatchObject({ kind: 'nobody comes', finding: { code: 'nobody-comes' } });
+    expect(laySchedule(question([cut(1, 7)]))).toMatchObject({ kind: 'refused', finding: { code: 'pass-unknown' } });
   });
 });
 
@@ -147,8 +147,8 @@ describe('a spool', () => {
   });
 
   it('that runs out is changed by somebody, within a shift or after a wait', () => {
-    const clock = laid(question([cut(300), stop(), cut(400)], { spoolLeft: { unit: 'm', amount: 6000 } }));
-    expect(told(clock)).toEqual([
+    const schedule = laid(question([cut(300), stop(), cut(400)], { spoolLeft: { unit: 'm', amount: 6000 } }));
+    expect(told(schedule)).toEqual([
       'cutting Thu 26 Nov 07:00',
       'stop Thu 26 Nov 12:00',
       'cutting Thu 26 Nov 12:05',
@@ -156,13 +156,13 @@ describe('a spool', () => {
       'spool change Fri 27 Nov 07:00',
       'cutting Fri 27 Nov 07:10',
     ]);
-    expect(clock.spools.map((s) => [printMoment(s.at), s.atNight, printMoment(s.before)])).toEqual([
+    expect(schedule.spools.map((s) => [printMoment(s.at), s.atNight, printMoment(s.before)])).toEqual([
       ['Thu 26 Nov 17:05', true, 'Thu 26 Nov 12:00'],
     ]);
-    const [ends] = clockFindings(clock);
+    const [ends] = findingsOfSchedule(schedule);
     expect(ends?.code).toBe('spool-ends-at-night');
     expect(remedyTextOf(ends)).toContain('Thu 26 Nov 12:00');
-    expect(clock.totals.cutting).toBe(700);
+    expect(schedule.totals.cutting).toBe(700);
   });
 
   it('told in kilograms lasts as long as the same in metres', () => {

@@ -8,7 +8,7 @@ import { type Sequence, type SequenceQuestion, sequenceOf, type Turn, turnsInARo
 import { attendedBetween, type Calendar, calendarOf, isAttended, nextAttended, nightsBetween, type Shift } from './shifts.ts';
 import { type StopOfTask, type Task, type TaskKind, type TasksQuestion, tasksOf, words } from './tasks.ts';
 
-export interface ClockQuestion extends TasksQuestion, SequenceQuestion {
+export interface ScheduleQuestion extends TasksQuestion, SequenceQuestion {
   readonly shifts: readonly Shift[];
   /** The moment at which the program could be started; where nobody is there, it waits for somebody. */
   readonly start: Moment;
@@ -17,7 +17,7 @@ export interface ClockQuestion extends TasksQuestion, SequenceQuestion {
 }
 
 /** One thing that happens. The next one begins when it ends. */
-export interface ClockEvent {
+export interface ScheduleEvent {
   readonly kind: TaskKind | 'waiting for a person';
   readonly from: Moment;
   readonly to: Moment;
@@ -36,7 +36,7 @@ export interface ClockEvent {
 }
 
 /** Minutes. busy + waiting = total, attended + unattended = total. */
-export interface ClockTotals {
+export interface ScheduleTotals {
   readonly total: number;
   /** The machine cuts, travels, threads or is being tended. */
   readonly busy: number;
@@ -52,18 +52,18 @@ export interface ClockTotals {
   readonly threadings: number;
 }
 
-export interface Clock {
+export interface Schedule {
   readonly start: Moment;
   readonly finish: Moment;
   /** Between which the finish lies when cutting is faster or slower by one standard deviation. */
   readonly early: Moment;
   readonly late: Moment;
   /** The first events in order; `left` more follow. */
-  readonly events: readonly ClockEvent[];
+  readonly events: readonly ScheduleEvent[];
   readonly left: number;
   /** Each spool that runs out: when, whether nobody is there then, and the last moment before at which somebody was at the machine. */
   readonly spools: readonly SpoolEnd[];
-  readonly totals: ClockTotals;
+  readonly totals: ScheduleTotals;
   /** Stretches of the run outside the shifts, the first of them. */
   readonly nights: readonly { readonly from: Moment; readonly to: Moment }[];
   readonly pieces: { readonly laid: number; readonly asked: number };
@@ -76,8 +76,8 @@ export interface SpoolEnd {
   readonly before: Moment;
 }
 
-export type LaidOnClock =
-  | { readonly kind: 'clock'; readonly clock: Clock }
+export type LaidSchedule =
+  | { readonly kind: 'schedule'; readonly schedule: Schedule }
   /** The shop has no shift in which a person could come. */
   | { readonly kind: 'nobody comes'; readonly finding: Finding }
   | { readonly kind: 'refused'; readonly finding: Finding };
@@ -86,18 +86,18 @@ const MOST_EVENTS = 20_000;
 const MOST_NIGHTS = 60;
 
 /**
- * Lays a program on the clock. A task for a person begins only within a shift and is then finished, even past its end; all else
+ * Lays a program on the schedule. A task for a person begins only within a shift and is then finished, even past its end; all else
  * goes on day and night. Nothing happens at the same time as anything else.
  */
-export const layOnClock = (question: ClockQuestion): LaidOnClock => {
-  const prepared = prepareClock(question);
+export const laySchedule = (question: ScheduleQuestion): LaidSchedule => {
+  const prepared = prepareSchedule(question);
   if (prepared.kind !== 'ready') return prepared;
   const { sequence, calendar, tasks } = prepared;
   const laid = lay(sequence.turns, question.start, calendar);
   const ends = [laid.finish, ...otherEnds(tasks, question, sequence.pieces, calendar)];
   return {
-    kind: 'clock',
-    clock: {
+    kind: 'schedule',
+    schedule: {
       start: question.start,
       early: Math.min(...ends),
       late: Math.max(...ends),
@@ -109,7 +109,7 @@ export const layOnClock = (question: ClockQuestion): LaidOnClock => {
 };
 
 /** Where cutting is faster and slower. A spool that ends elsewhere may turn the two about: slower can be done sooner. */
-const otherEnds = (tasks: readonly Task[], question: ClockQuestion, quantity: number, calendar: Calendar): readonly Moment[] => {
+const otherEnds = (tasks: readonly Task[], question: ScheduleQuestion, quantity: number, calendar: Calendar): readonly Moment[] => {
   const spread = Math.min(question.spread ?? 0, 0.9);
   if (spread === 0) return [];
   return [1 - spread, 1 + spread].map(
@@ -124,10 +124,10 @@ type Prepared =
       readonly calendar: Calendar;
       readonly tasks: readonly Task[];
     }
-  | Exclude<LaidOnClock, { kind: 'clock' }>;
+  | Exclude<LaidSchedule, { kind: 'schedule' }>;
 
 /** What does not depend on the start. */
-export const prepareClock = (question: ClockQuestion, most?: number): Prepared => {
+export const prepareSchedule = (question: ScheduleQuestion, most?: number): Prepared => {
   const calendar = calendarOf(question.shifts);
   if (calendar.perWeek === 0) return { kind: 'nobody comes', finding: nobodyComes() };
   const found = tasksOf(question);
@@ -169,14 +169,14 @@ export const runThrough = (turns: Iterable<Turn>, start: Moment, calendar: Calen
 
 type About = Pick<Turn, 'what' | 'pass' | 'piece' | 'block' | 'stop'>;
 
-type Laid = Pick<Clock, 'finish' | 'events' | 'left' | 'spools' | 'totals'>;
+type Laid = Pick<Schedule, 'finish' | 'events' | 'left' | 'spools' | 'totals'>;
 
 const lay = (turns: readonly Turn[], start: Moment, calendar: Calendar): Laid => {
-  const events: ClockEvent[] = [];
+  const events: ScheduleEvent[] = [];
   const spools: SpoolEnd[] = [];
   let [left, before] = [0, start];
   const sums = { attended: 0, unattended: 0, cutting: 0, threadings: 0 };
-  const put = (kind: ClockEvent['kind'], from: Moment, to: Moment, turn: About, needsPerson: boolean): void => {
+  const put = (kind: ScheduleEvent['kind'], from: Moment, to: Moment, turn: About, needsPerson: boolean): void => {
     sums[needsPerson ? 'attended' : 'unattended'] += to - from;
     if (events.length >= MOST_EVENTS) left += 1;
     else {

@@ -1,6 +1,6 @@
-/** A run on the clock in a few sentences: when it is done, when somebody must be there, when the machine waits. */
+/** A run on the schedule in a few sentences: when it is done, when somebody must be there, when the machine waits. */
 
-import type { Clock, ClockEvent } from '../../result/shown.ts';
+import type { Schedule, ScheduleEvent } from '../../result/shown.ts';
 import { DAY, type Moment } from '../../text/moment.ts';
 import { contour, count, duration, list, moment, type Part } from '../../text/part.ts';
 import { NOTHING, only, phrases, say, sentences } from '../../text/say.ts';
@@ -12,9 +12,13 @@ const MOST_VISITS = 8;
 /** Whoever is needed again so soon stays at the machine, minutes. */
 const STAYS = 15;
 
-export const clockText = (clock: Clock): readonly Text[] => [doneSentence(clock), visitsSentence(clock), aloneSentence(clock)];
+export const scheduleText = (schedule: Schedule): readonly Text[] => [
+  doneSentence(schedule),
+  visitsSentence(schedule),
+  aloneSentence(schedule),
+];
 
-const doneSentence = ({ start, finish, early, late, pieces }: Clock): Text => {
+const doneSentence = ({ start, finish, early, late, pieces }: Schedule): Text => {
   const [began, done] = [moment(start), moment(finish)];
   const sameDay = [early, late].every((at) => dayOf(at) === dayOf(finish));
   const [first, last] = [early, late].map((at) => moment(at, sameDay ? 'time' : 'day and time'));
@@ -22,8 +26,8 @@ const doneSentence = ({ start, finish, early, late, pieces }: Clock): Text => {
   return pieces.laid === 1 ? words.done(began, done, likely) : words.allDone(began, pieces.laid, done, likely);
 };
 
-const visitsSentence = (clock: Clock): Text => {
-  const visits = visitsOf(clock);
+const visitsSentence = (schedule: Schedule): Text => {
+  const visits = visitsOf(schedule);
   if (visits.length === 0) return words.nobody;
   let day = -1;
   const told = visits.slice(0, MOST_VISITS).map(({ from, to, names }) => {
@@ -35,7 +39,7 @@ const visitsSentence = (clock: Clock): Text => {
   });
   const more = visits.length - told.length;
   if (more <= 0) return words.visits(list(told));
-  return (clock.left > 0 ? words.visitsOrMore : words.visitsMore)(list(told), more);
+  return (schedule.left > 0 ? words.visitsOrMore : words.visitsMore)(list(told), more);
 };
 
 const dayOf = (at: Moment): number => Math.floor(at / DAY);
@@ -43,7 +47,7 @@ const dayOf = (at: Moment): number => Math.floor(at / DAY);
 const namesText = (names: readonly Text[]): Part | Text =>
   names.length <= 3 ? list(names) : words.andMore(list(names.slice(0, 2)), names.length - 2);
 
-const aloneSentence = ({ totals }: Clock): Text =>
+const aloneSentence = ({ totals }: Schedule): Text =>
   sentences([
     totals.cuttingAtNight < 1 ? words.byDay(totals.cutting) : words.atNight(totals.cutting, totals.cuttingAtNight),
     totals.waiting < 1 ? words.noWait : words.waits(totals.waiting),
@@ -57,7 +61,7 @@ export interface Visit {
 }
 
 /** Times at which somebody is at the machine; what follows within a quarter of an hour is one visit. */
-export const visitsOf = ({ events }: Clock): readonly Visit[] => {
+export const visitsOf = ({ events }: Schedule): readonly Visit[] => {
   const visits: { from: Moment; to: Moment; names: Text[] }[] = [];
   for (const event of events) {
     if (!event.needsPerson) continue;
@@ -73,7 +77,7 @@ export const visitsOf = ({ events }: Clock): readonly Visit[] => {
 };
 
 /** A stop at a contour is named by it, everything else by its kind: a line that is cut open is a stop like others. */
-const nameOf = ({ kind, piece, stop }: ClockEvent): Text => {
+const nameOf = ({ kind, piece, stop }: ScheduleEvent): Text => {
   if (kind === 'loading') return words.load(piece);
   if (kind === 'spool change') return words.spool;
   if (kind === 'threading') return words.thread;
@@ -81,7 +85,7 @@ const nameOf = ({ kind, piece, stop }: ClockEvent): Text => {
 };
 
 /** 'Thu 08:40', and with the date throughout a run that touches more than seven days, of which two bear one name. */
-export const oclockText = (at: Moment, { start, finish }: Pick<Clock, 'start' | 'finish'>): Part =>
+export const timeText = (at: Moment, { start, finish }: Pick<Schedule, 'start' | 'finish'>): Part =>
   moment(at, dayOf(finish) - dayOf(start) < 7 ? 'weekday and time' : 'day and time');
 
 const words = phrases('on-the-clock', {

@@ -1,7 +1,8 @@
 /** The shop that is taken when nobody names one: invented rates, marked as such, so that a first answer is possible at all. */
-import { usualShifts } from '../estimate/clock/shifts.ts';
+
 import { areInvented, inventedRates } from '../estimate/invented-rates.ts';
 import { ratesOn } from '../estimate/rates.ts';
+import { usualShifts } from '../estimate/schedule/shifts.ts';
 import { standardMachine } from '../physics/cut/machine.ts';
 import { wires } from '../physics/wire/wires.ts';
 import type { Shop } from './shop.ts';
@@ -9,7 +10,7 @@ import type { Shop } from './shop.ts';
 /** mm. A shop that nobody described refuses no block that some machine may take. */
 const LARGEST = 2000;
 
-export const houseShop: Shop = {
+export const builtInShop: Shop = {
   name: 'A shop without a file of its own (invented rates)',
   machines: [{ ...standardMachine, energySettings: [...standardMachine.energySettings], travel: { x: LARGEST, y: LARGEST } }],
   wires: [...wires],

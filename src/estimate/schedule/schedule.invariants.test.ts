@@ -4,9 +4,9 @@ import { describe, expect, it } from 'vitest';
 import type { Action } from '../../nc/read/program.ts';
 import { printMoment } from '../../text/print/moment.ts';
 import { bestStart } from './best-start.ts';
-import { at, cut, question, stop, thread } from './clock.fixture.ts';
-import { type Clock, type ClockQuestion, layOnClock } from './clock.ts';
 import { WEEKDAYS } from './moment.ts';
+import { at, cut, question, stop, thread } from './schedule.fixture.ts';
+import { laySchedule, type Schedule, type ScheduleQuestion } from './schedule.ts';
 import { attendedBetween, calendarOf, isAttended, type Shift } from './shifts.ts';
 
 const fixed = { seed: 20261125, numRuns: 80 };
@@ -19,14 +19,14 @@ const action: fc.Arbitrary<Action> = fc.oneof(
   fc.constant(stop('THREAD THE WIRE')),
   fc.constant(thread),
 );
-const oclock = fc.integer({ min: 0, max: 95 }).map((quarter) => printMoment(quarter * 15, 'time'));
+const timeOfDay = fc.integer({ min: 0, max: 95 }).map((quarter) => printMoment(quarter * 15, 'time'));
 const shift: fc.Arbitrary<Shift> = fc.record({
   days: fc.uniqueArray(fc.constantFrom(...WEEKDAYS), { minLength: 1, maxLength: 7 }),
-  from: oclock,
-  to: oclock,
+  from: timeOfDay,
+  to: timeOfDay,
   breaks: fc.constantFrom([], [{ from: '12:00', to: '12:30' }]),
 });
-const someQuestion: fc.Arbitrary<ClockQuestion> = fc
+const someQuestion: fc.Arbitrary<ScheduleQuestion> = fc
   .record({
     actions: fc.array(action, { maxLength: 25 }),
     shifts: fc.array(shift, { minLength: 1, maxLength: 3 }),
@@ -39,26 +39,26 @@ const someQuestion: fc.Arbitrary<ClockQuestion> = fc
     question(actions, { shifts, start: monday + start, quantity, spoolLeft: { unit: 'm', amount: metres } }),
   );
 
-const laid = (q: ClockQuestion): Clock => {
-  const result = layOnClock(q);
-  if (result.kind !== 'clock') throw new Error(result.kind);
-  return result.clock;
+const laid = (q: ScheduleQuestion): Schedule => {
+  const result = laySchedule(q);
+  if (result.kind !== 'schedule') throw new Error(result.kind);
+  return result.schedule;
 };
 
-describe('any run on the clock', () => {
+describe('any run on the schedule', () => {
   it('is one thing after the other, from the start to the finish, with people only when somebody is there', () => {
     fc.assert(
       fc.property(someQuestion, (q) => {
-        const clock = laid(q);
+        const schedule = laid(q);
         const calendar = calendarOf(q.shifts);
-        let now = clock.start;
-        for (const event of clock.events) {
+        let now = schedule.start;
+        for (const event of schedule.events) {
           expect(event.from).toBeCloseTo(now, 6);
           expect(event.to).toBeGreaterThanOrEqual(event.from);
           if (event.needsPerson) expect(isAttended(calendar, event.from)).toBe(true);
           now = event.to;
         }
-        expect(clock.finish).toBeCloseTo(now, 6);
+        expect(schedule.finish).toBeCloseTo(now, 6);
       }),
       fixed,
     );
@@ -85,9 +85,9 @@ describe('any run on the clock', () => {
         const { finish } = laid(q);
         expect(laid({ ...q, shifts: [...q.shifts, more] }).finish).toBeLessThanOrEqual(finish + 1e-6);
         expect(laid({ ...q, start: q.start + later }).finish).toBeGreaterThanOrEqual(finish - 1e-6);
-        const clock = laid({ ...q, spread: 0.3 });
-        expect(clock.early).toBeLessThanOrEqual(clock.finish + 1e-6);
-        expect(clock.late).toBeGreaterThanOrEqual(clock.finish - 1e-6);
+        const schedule = laid({ ...q, spread: 0.3 });
+        expect(schedule.early).toBeLessThanOrEqual(schedule.finish + 1e-6);
+        expect(schedule.late).toBeGreaterThanOrEqual(schedule.finish - 1e-6);
       }),
       fixed,
     );

@@ -1,18 +1,18 @@
-/** What the owner should hear of a run on the clock: spools that end at night, long waits, pieces left out. */
+/** What the owner should hear of a run on the schedule: spools that end at night, long waits, pieces left out. */
 import { atField, type Finding } from '../../text/finding.ts';
 import { count, duration, moment } from '../../text/part.ts';
 import { say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
-import type { Clock, SpoolEnd } from './clock.ts';
+import type { Schedule, SpoolEnd } from './schedule.ts';
 
-export const clockFindings = (clock: Clock): readonly Finding[] => [
-  ...spoolFindings(clock),
-  ...waitFindings(clock),
-  ...shortFindings(clock),
+export const findingsOfSchedule = (schedule: Schedule): readonly Finding[] => [
+  ...spoolFindings(schedule),
+  ...waitFindings(schedule),
+  ...shortFindings(schedule),
 ];
 
-const spoolFindings = ({ spools }: Clock): readonly Finding[] => {
+const spoolFindings = ({ spools }: Schedule): readonly Finding[] => {
   const atNight = spools.filter((s) => s.atNight);
   const first = atNight[0];
   if (first === undefined) return [];
@@ -39,7 +39,7 @@ const spoolEnds = ({ at, changed }: SpoolEnd, more: number): Text => {
 const LONG_WAIT = 60;
 
 /** What waits for a new spool is told with the spool. */
-const waitFindings = ({ events, start, spools }: Clock): readonly Finding[] => {
+const waitFindings = ({ events, start, spools }: Schedule): readonly Finding[] => {
   const waits = events.filter(
     (e) =>
       e.kind === 'waiting for a person' &&
@@ -62,12 +62,12 @@ const waitFindings = ({ events, start, spools }: Clock): readonly Finding[] => {
   return [find('stop-at-night', text, { place, remedy })];
 };
 
-const shortFindings = ({ pieces }: Clock): readonly Finding[] =>
+const shortFindings = ({ pieces }: Schedule): readonly Finding[] =>
   pieces.laid === pieces.asked
     ? []
     : [
         find(
-          'clock-cut-short',
+          'schedule-cut-short',
           say`Only ${{ laid: count(pieces.laid) }} of ${{ asked: count(pieces.asked) }} pieces are scheduled: all of them would be too many events.`,
           {
             place: atField('quantity'),

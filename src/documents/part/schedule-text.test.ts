@@ -1,29 +1,32 @@
-/** What papers and terminal say of a run on the clock. */
+/** What papers and terminal say of a run on the schedule. */
 
 import { describe, expect, it } from 'vitest';
-import { at, cut, question, stop } from '../../estimate/clock/clock.fixture.ts';
-import { type Clock, layOnClock } from '../../estimate/clock/clock.ts';
+import { at, cut, question, stop } from '../../estimate/schedule/schedule.fixture.ts';
+import { laySchedule, type Schedule } from '../../estimate/schedule/schedule.ts';
 import { printPlain } from '../../text/print/print.ts';
 import { HOUSE } from '../../text/reader.ts';
 import { only } from '../../text/say.ts';
 import { told } from '../paper-for-reader.ts';
-import { clockText, oclockText, visitsOf } from './clock-text.ts';
+import { scheduleText, timeText, visitsOf } from './schedule-text.ts';
 import { shiftStrip } from './shift-strip.ts';
 
-const laid = (...asked: Parameters<typeof question>): Clock => {
-  const result = layOnClock(question(...asked));
-  if (result.kind !== 'clock') throw new Error(result.kind);
-  return result.clock;
+const laid = (...asked: Parameters<typeof question>): Schedule => {
+  const result = laySchedule(question(...asked));
+  if (result.kind !== 'schedule') throw new Error(result.kind);
+  return result.schedule;
 };
 
-const saidOf = (clock: Clock): readonly string[] => clockText(clock).map(printPlain);
+const saidOf = (schedule: Schedule): readonly string[] => scheduleText(schedule).map(printPlain);
 
 describe('a run in words', () => {
   it('tells the end with its range, the visits with their contours, and what waits', () => {
-    const clock = laid([cut(60), stop('L4, THE SLUG HANGS'), cut(2), stop('L4, THE SLUG IS LOOSE'), cut(600), stop('L5, OUT'), cut(30)], {
-      spread: 0.1,
-    });
-    expect(saidOf(clock)).toEqual([
+    const schedule = laid(
+      [cut(60), stop('L4, THE SLUG HANGS'), cut(2), stop('L4, THE SLUG IS LOOSE'), cut(600), stop('L5, OUT'), cut(30)],
+      {
+        spread: 0.1,
+      },
+    );
+    expect(saidOf(schedule)).toEqual([
       'Start Thu 26 Nov 07:00, finish Fri 27 Nov 07:35 (likely between 07:32 and 07:38).',
       'Operator needed at Thu 26 Nov 08:00 (L4), Fri 27 Nov 07:00 (L5).',
       'It cuts 11 h 32 min, 2 h 12 min of it outside the shifts. The machine waits 12 h 48 min for an operator.',
@@ -39,13 +42,13 @@ describe('a run in words', () => {
 
   it('names the days of a run that touches eight of them by their dates, from the first', () => {
     const start = at('2026-11-26T07:00');
-    expect(printPlain(only(oclockText(start + 100, { start, finish: start + 1440 })))).toBe('Thu 08:40');
-    expect(printPlain(only(oclockText(start + 8 * 1440, { start, finish: start + 8 * 1440 })))).toBe('Fri 4 Dec 07:00');
+    expect(printPlain(only(timeText(start + 100, { start, finish: start + 1440 })))).toBe('Thu 08:40');
+    expect(printPlain(only(timeText(start + 8 * 1440, { start, finish: start + 8 * 1440 })))).toBe('Fri 4 Dec 07:00');
     const [monday, next] = [at('2026-11-30T07:00'), at('2026-12-07T06:00')];
-    const eight = [monday, next].map((time) => printPlain(only(oclockText(time, { start: monday, finish: next }))));
+    const eight = [monday, next].map((time) => printPlain(only(timeText(time, { start: monday, finish: next }))));
     expect(eight).toEqual(['Mon 30 Nov 07:00', 'Mon 7 Dec 06:00']);
     const seven = { start: monday, finish: at('2026-12-06T23:00') };
-    expect(printPlain(only(oclockText(monday, seven)))).toBe('Mon 07:00');
+    expect(printPlain(only(timeText(monday, seven)))).toBe('Mon 07:00');
   });
 });
 

@@ -5,14 +5,14 @@ import { certain, firstFrom, firstItem } from '../../sequence/sequence.ts';
 import { DAY, type Moment, minuteOfWeek, WEEK } from '../../text/moment.ts';
 import { WEEKDAYS } from './moment.ts';
 
-const oclock = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, "an o'clock is written like 07:00");
+const timeOfDay = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'a time of day is written like 07:00');
 
 export const shiftSchema = z.strictObject({
   days: z.array(z.enum(WEEKDAYS)).min(1).max(7).describe('Days of the week on which it begins'),
-  from: oclock.describe('Begins, 24-hour clock'),
-  to: oclock.describe('Ends; at or before the beginning means on the next day'),
+  from: timeOfDay.describe('Begins, 24-hour clock'),
+  to: timeOfDay.describe('Ends; at or before the beginning means on the next day'),
   breaks: z
-    .array(z.strictObject({ from: oclock, to: oclock }))
+    .array(z.strictObject({ from: timeOfDay, to: timeOfDay }))
     .max(12)
     .default([])
     .describe('Nobody is at the machine'),

@@ -72,7 +72,7 @@ export const tasksOf = (question: TasksQuestion): Tasks => {
   return { kind: 'tasks', tasks };
 };
 
-export const words = phrases('clock', {
+export const words = phrases('schedule', {
   travel: say`rapid, wire out`,
   pass: (pass: number) => say`pass ${{ pass: count(pass) }}`,
   thread: say`thread the wire`,

@@ -1,4 +1,4 @@
-/** Small programs made by hand, for laying on the clock: moves of so many minutes and stops, one minute to the millimetre. */
+/** Small programs made by hand, for laying on the schedule: moves of so many minutes and stops, one minute to the millimetre. */
 
 import { line, point } from '../../geometry/segment.ts';
 import type { Action, ReadProgram } from '../../nc/read/program.ts';
@@ -8,8 +8,8 @@ import type { Wire } from '../../physics/wire/wire.ts';
 import type { Pass } from '../../plan/plan.ts';
 import { given } from '../../quantity/figure.ts';
 import { saidBy, saidOf } from '../../quantity/source.ts';
-import type { ClockQuestion } from './clock.ts';
 import { readMoment } from './moment.ts';
+import type { ScheduleQuestion } from './schedule.ts';
 import { usualShifts } from './shifts.ts';
 
 export const at = (text: string): number => {
@@ -68,7 +68,7 @@ export const thread: Action = { kind: 'thread', block: 1 };
 export const programOf = (actions: readonly Action[]): ReadProgram => ({ state: 'read', blocks: [], actions, findings: [] });
 
 /** Thursday 26 November 2026, 07:00; stops of 5 min, loading of 10, threading by the machine of 2. */
-export const question = (actions: readonly Action[], more: Partial<ClockQuestion> = {}): ClockQuestion => ({
+export const question = (actions: readonly Action[], more: Partial<ScheduleQuestion> = {}): ScheduleQuestion => ({
   program: programOf(actions),
   passes: [pass(1), pass(2)],
   machine: { ...standardMachine, threadMinutes: 2, autoThreading: true, travelFeed: 600 },
