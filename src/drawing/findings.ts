@@ -40,6 +40,7 @@ export const catalogue = {
   'clip-ignored': 'note',
   // Units, cleaning, joining and judging.
   'units-missing': 'doubt',
+  'units-disagree': 'doubt',
   'units-implausible': 'doubt',
   'units-unknown': 'doubt',
   'units-overruled': 'note',

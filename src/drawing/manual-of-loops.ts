@@ -9,6 +9,13 @@ export const manualOfLoops = {
     matters: 'A part read in the wrong unit is 25.4 times too large or too small: it is quoted, and perhaps cut, for nothing.',
     remedy: 'Compare the two sizes with the part you were asked for and give the unit. With it, the question does not come again.',
   },
+  'units-disagree': {
+    title: 'Texts or dimension styles speak of another unit than the header',
+    meaning:
+      'The header of the file gives a unit, and the texts of the drawing or its dimension styles are in the other system: inch marks in a metric file, mm or metric dimension styles in an inch file. The finding quotes some of them. The unit of the header was kept.',
+    matters: 'Headers often come from a template that was never changed. A wrong unit makes a part 25.4 times too large or too small.',
+    remedy: 'Hold one known size against both sizes stated, and give the unit with the job (`units`).',
+  },
   'units-implausible': {
     title: 'The stated unit makes the part an unlikely size',
     meaning:

@@ -3,6 +3,7 @@
 import type { Point, Segment } from '../../geometry/segment.ts';
 import type { Finding } from '../../text/finding.ts';
 import type { DrawingUnits, Layer } from '../drawing.ts';
+import type { UnitSigns } from '../unit-signs.ts';
 
 /** An elliptic arc: centre + cos(t) major + sin(t) minor, t running from `start` to `end` (end below start runs backwards). */
 export interface EllipticArc {
@@ -51,6 +52,8 @@ export interface DrawnFile {
   readonly measurement?: 'metric' | 'inch' | undefined;
   /** True where the header is there but says 'no unit'. */
   readonly unitless: boolean;
+  /** What else in the file speaks of a unit. */
+  readonly signs?: UnitSigns | undefined;
   readonly curves: readonly DrawnCurve[];
   readonly marks: readonly { readonly at: Point; readonly layer: string; readonly hidden: boolean }[];
   readonly layers: readonly Layer[];

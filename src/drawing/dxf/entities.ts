@@ -4,6 +4,7 @@ import { firstItem, lastItem, neighbours } from '../../sequence/sequence.ts';
 import { count, name } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import { isHarmless } from '../passed-over.ts';
+import type { SignBook } from '../unit-signs.ts';
 import {
   arcShape,
   circleShape,
@@ -53,11 +54,13 @@ export class Entities {
   readonly #report: Report;
   #into: EntityRecord[] = [];
   #aside: Tally;
+  readonly #signs: SignBook;
   #onPaper = false;
   #polyline: Gathering | undefined;
 
-  constructor(report: Report) {
+  constructor(report: Report, signs: SignBook) {
     this.#report = report;
+    this.#signs = signs;
     this.#aside = report.tally;
   }
 
@@ -83,8 +86,10 @@ export class Entities {
 
   #single(f: Fields): void {
     const maker = MAKERS.get(f.type);
-    if (maker === undefined) this.#aside.passOver(f.type, f.place);
-    else if (f.bad !== undefined) this.#badNumber(f, f.bad);
+    if (maker === undefined) {
+      this.#aside.passOver(f.type, f.place);
+      if (f.text !== '') this.#signs.text(f.text);
+    } else if (f.bad !== undefined) this.#badNumber(f, f.bad);
     else {
       const record = maker(f, this.#report);
       if (f.type === 'LWPOLYLINE') this.#tellWidth(f, [40, 41, 43]);

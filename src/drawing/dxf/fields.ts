@@ -11,6 +11,8 @@ export class Fields {
   layer = '0';
   /** Group 2: the name of a block, layer or section. */
   name = '';
+  /** What is written in an entity that carries a text, and behind the sizes of a dimension style. */
+  text = '';
   paper = false;
   invisible = false;
   /** The first value that was not written as a number, and where. */
@@ -25,6 +27,7 @@ export class Fields {
     this.place = place;
     this.layer = '0';
     this.name = '';
+    this.text = '';
     this.paper = false;
     this.invisible = false;
     this.bad = undefined;
@@ -74,6 +77,7 @@ export class Fields {
  */
 export const readFields = (tags: Tags, fields: Fields, numbers: boolean): boolean => {
   fields.begin(tags.text(), tags.place);
+  const talks = TALKING.has(fields.type);
   let embedded = false;
   while (tags.next()) {
     const code = tags.code;
@@ -83,12 +87,16 @@ export const readFields = (tags: Tags, fields: Fields, numbers: boolean): boolea
     if (embedded || code > 239) continue;
     if (code === 8) fields.layer = tags.text();
     else if (code === 2) fields.name = tags.text();
+    else if (talks && (code === 1 || code === 3)) fields.text += tags.text();
     else if (code === 60) fields.invisible = tags.number() === 1;
     else if (code === 67) fields.paper = tags.number() === 1;
     else if (numbers && (code >= 210 || (code >= 10 && code <= 99))) keepNumber(tags, fields, code);
   }
   return false;
 };
+
+/** Whose texts are looked at: they may say what unit the drawing is in. */
+const TALKING: ReadonlySet<string> = new Set(['TEXT', 'MTEXT', 'ATTRIB', 'DIMENSION', 'DIMSTYLE']);
 
 const keepNumber = (tags: Tags, fields: Fields, code: number): void => {
   const value = tags.number();

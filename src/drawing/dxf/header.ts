@@ -9,9 +9,20 @@ export interface Header {
   unitCode: number | undefined;
   /** $MEASUREMENT: 0 inches, 1 metric; it chooses hatch patterns and is no more than a hint. */
   measurement: number | undefined;
+  /** $LUNITS and $DIMLUNIT: 3 and 4 write feet and inches. */
+  feet: boolean;
+  /** $DIMPOST: what is printed behind a size. */
+  behindSizes: string;
 }
 
-export const emptyHeader = (): Header => ({ version: '', codePage: '', unitCode: undefined, measurement: undefined });
+export const emptyHeader = (): Header => ({
+  version: '',
+  codePage: '',
+  unitCode: undefined,
+  measurement: undefined,
+  feet: false,
+  behindSizes: '',
+});
 
 /** Reads variables until the next group 0; false when the file ends before. */
 export const readHeader = (tags: Tags, header: Header): boolean => {
@@ -22,10 +33,15 @@ export const readHeader = (tags: Tags, header: Header): boolean => {
     else if (variable === '$ACADVER' && tags.code === 1) header.version = tags.text();
     else if (variable === '$DWGCODEPAGE' && tags.code === 3) header.codePage = tags.text();
     else if (variable === '$INSUNITS' && tags.code === 70) header.unitCode = tags.number();
+    else if ((variable === '$LUNITS' || variable === '$DIMLUNIT') && tags.code === 70) header.feet ||= FEET.has(tags.number());
+    else if (variable === '$DIMPOST' && tags.code === 1) header.behindSizes = tags.text();
     else if (variable === '$MEASUREMENT' && tags.code === 70) header.measurement = tags.number();
   }
   return false;
 };
+
+/** Engineering and architectural: feet and inches. */
+const FEET: ReadonlySet<number> = new Set([3, 4]);
 
 export type UnitOfCode =
   | { readonly kind: 'unit'; readonly units: DrawingUnits }

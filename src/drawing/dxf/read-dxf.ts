@@ -7,6 +7,7 @@ import { type Budget, budget, usualLimits } from '../budget.ts';
 import { type DrawnFile, refusedFile } from '../curve/curve.ts';
 import type { ReadLimits } from '../drawing.ts';
 import { type Ledger, ledger } from '../ledger.ts';
+import { signBook, type UnitSigns } from '../unit-signs.ts';
 import { AsciiTags } from './ascii-tags.ts';
 import { BinaryTags, isBinaryDxf } from './binary-tags.ts';
 import { Entities, needsNumbers } from './entities.ts';
@@ -65,11 +66,18 @@ const handedOver = (reading: Reading, allowance: Budget, says: Report, told: Led
     units: unit?.kind === 'unit' ? unit.units : undefined,
     measurement: SYSTEMS.get(header.measurement),
     unitless: unit?.kind === 'unitless',
+    signs: signsOf(reading),
     ...drawn,
     layers: layers.listed(),
     passedOver: new Map([...says.tally.passedOver].map(([type, met]) => [type, met.count])),
     findings: told.findings(),
   };
+};
+
+const signsOf = ({ signs, header }: Reading): UnitSigns => {
+  if (header.feet) signs.setting('inch', '$LUNITS');
+  signs.style('$DIMPOST', header.behindSizes);
+  return signs.signs();
 };
 
 /** What $MEASUREMENT says the drawing was begun in. */
@@ -86,6 +94,7 @@ class Reading {
   readonly blocks = new Map<string, Block>();
   readonly layers = layerTable();
   readonly header = emptyHeader();
+  readonly signs = signBook();
   sawSection = false;
   complete = false;
   readonly #tags: Tags;
@@ -103,7 +112,7 @@ class Reading {
     this.#words = names;
     this.#says = says;
     this.#told = told;
-    this.#entities = new Entities(says);
+    this.#entities = new Entities(says, this.signs);
     this.#entities.collectInto(this.model, this.#says.tally);
   }
 
@@ -172,6 +181,7 @@ class Reading {
   #table(): boolean {
     const whole = readFields(this.#tags, this.#fields, true);
     if (whole && this.#fields.type === 'LAYER') this.layers.define(this.#fields);
+    if (whole && this.#fields.type === 'DIMSTYLE') this.signs.style(this.#fields.name, this.#fields.text);
     return whole;
   }
 

@@ -2,12 +2,13 @@
 
 import type { Bounds } from '../../geometry/measure.ts';
 import { atField, type Finding, remedy } from '../../text/finding.ts';
-import { length, mm, name, term } from '../../text/part.ts';
+import { count, length, list, mm, name, type Part, term } from '../../text/part.ts';
 import { phrases, say, sentences } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import type { DrawnFile } from '../curve/curve.ts';
 import type { DrawingUnits } from '../drawing.ts';
 import { find } from '../findings.ts';
+import { NO_SIGNS, type Signs, type System, type UnitSigns } from '../unit-signs.ts';
 
 /** Millimetres in one unit, by the names people write. The inch is 25.4 mm exactly (international inch). */
 const KNOWN = new Map<string, { readonly name: string; readonly millimetres: number }>([
@@ -39,7 +40,7 @@ export interface UnitsDecided {
  * @param bounds of everything drawn, in drawing units; empty when nothing is
  */
 export const decideUnits = (
-  file: Pick<DrawnFile, 'units' | 'unitless' | 'format'>,
+  file: Pick<DrawnFile, 'units' | 'unitless' | 'format' | 'signs'>,
   asked: string | undefined,
   bounds: Bounds,
 ): UnitsDecided => {
@@ -51,10 +52,58 @@ export const decideUnits = (
       units: { ...wanted, basis: 'user' },
       findings: [...findings, ...overruled(wanted, file.units), ...implausible(wanted, bounds, true)],
     };
-  if (file.units) return { units: file.units, findings: [...findings, ...implausible(file.units, bounds, false)] };
-  const assumed: DrawingUnits = { name: 'mm', millimetres: 1, basis: 'assumed' };
-  return { units: assumed, findings: [...findings, missing(file.unitless, bounds)] };
+  const signs = file.signs ?? NO_SIGNS;
+  if (file.units)
+    return {
+      units: file.units,
+      findings: [...findings, ...implausible(file.units, bounds, false), ...disagreeing(file.units, signs, bounds)],
+    };
+  const inch = spokenFor(signs, 'inch');
+  const assumed: DrawingUnits = { ...(inch ? INCHES : MILLIMETRES), basis: 'assumed' };
+  return { units: assumed, findings: [...findings, missing(file.unitless, bounds, signs, inch)] };
 };
+
+const MILLIMETRES = { name: 'mm', millimetres: 1 } as const;
+const INCHES = { name: 'inch', millimetres: 25.4 } as const;
+
+/** Whether texts and styles speak of one system, and more of it than of the other. */
+const spokenFor = (signs: UnitSigns, system: System): boolean =>
+  signsIn(signs[system]) > signsIn(signs[system === 'inch' ? 'metric' : 'inch']);
+
+const signsIn = ({ texts, styles }: Signs): number => texts + styles;
+
+/** Units of the inch: thou, feet, yards, miles. */
+const systemOf = ({ millimetres }: { readonly millimetres: number }): System =>
+  [25.4, 304.8, 914.4, 0.0254, 25.4e-6, 1_609_344].some((inch) => Math.abs(millimetres / inch - 1) < 1e-5) ? 'inch' : 'metric';
+
+/** A header is often that of a template: where texts and dimension styles speak of the other system, that is asked. */
+const disagreeing = (units: DrawingUnits, signs: UnitSigns, bounds: Bounds): Finding[] => {
+  const other = systemOf(units) === 'inch' ? 'metric' : 'inch';
+  if (!spokenFor(signs, other)) return [];
+  const instead = other === 'inch' ? INCHES : MILLIMETRES;
+  return [
+    find('units-disagree', sentences([words.header(units.name), evidence(signs[other], other), sizesIn(units, instead, bounds)]), {
+      done: words.keptAsFile(units.name),
+      remedy: remedy(say`Specify the unit of the drawing.`, { field: 'units', value: instead.name }),
+    }),
+  ];
+};
+
+/** What the file says beside its header, as it stands there: '22 texts with inches: '.375"', '1/2"'.' */
+const evidence = ({ texts, samples }: Signs, system: System): Text => {
+  const quoted = list(samples.map(name));
+  if (texts > 0) return (system === 'inch' ? words.inchText : words.metricText)(quoted, texts);
+  return (system === 'inch' ? words.inchStyle : words.metricStyle)(quoted);
+};
+
+const sizesIn = (
+  units: DrawingUnits,
+  instead: { readonly name: string; readonly millimetres: number },
+  bounds: Bounds,
+): Text | undefined =>
+  isEmpty(bounds)
+    ? undefined
+    : words.sizesIn(units.name, sizeIn(bounds, units.millimetres), instead.name, sizeIn(bounds, instead.millimetres));
 
 const unknownUnit = (asked: string, instead: DrawingUnits | undefined): Finding =>
   find('units-unknown', say`'${{ asked: name(asked) }}' is not a unit known here.`, {
@@ -72,11 +121,14 @@ const overruled = (wanted: { readonly name: string; readonly millimetres: number
       ]
     : [];
 
-const missing = (unitless: boolean, bounds: Bounds): Finding =>
-  find('units-missing', sentences([unitless ? words.unitless : words.noUnit, sizes(bounds)]), {
-    done: say`Millimetres were assumed.`,
+const missing = (unitless: boolean, bounds: Bounds, signs: UnitSigns, inch: boolean): Finding =>
+  find('units-missing', sentences([unitless ? words.unitless : words.noUnit, ...spoken(signs), sizes(bounds)]), {
+    done: inch ? words.inchAssumed : words.mmAssumed,
     remedy: remedy(say`Specify the unit of the drawing.`, { field: 'units' }),
   });
+
+const spoken = (signs: UnitSigns): Text[] =>
+  (['inch', 'metric'] as const).flatMap((system) => (signsIn(signs[system]) > 0 ? [evidence(signs[system], system)] : []));
 
 /** 'Read as mm it measures 12 mm by 5 mm; read as inches …', nothing of a drawing without anything in it. */
 const sizes = (bounds: Bounds): Text | undefined => (isEmpty(bounds) ? undefined : words.sizes(sizeIn(bounds, 1), sizeIn(bounds, 25.4)));
@@ -111,6 +163,15 @@ const implausible = (unit: { readonly name: string; readonly millimetres: number
 const words = phrases('units-of-drawing', {
   kept: (unit: string) => say`The unit of the file, ${{ unit: term(unit) }}, was kept.`,
   asIfNone: say`The unit was decided as if none had been given.`,
+  mmAssumed: say`Millimetres were assumed.`,
+  inchAssumed: say`Inches were assumed.`,
+  header: (unit: string) => say`The header of the file gives ${{ unit: term(unit) }} as its unit.`,
+  inchText: (samples: Part, texts: number) => say`It has texts in inches (${{ texts: count(texts) }}): ${{ samples }}.`,
+  metricText: (samples: Part, texts: number) => say`It has texts in mm (${{ texts: count(texts) }}): ${{ samples }}.`,
+  inchStyle: (samples: Part) => say`Its dimension styles are in inches: ${{ samples }}.`,
+  metricStyle: (samples: Part) => say`Its dimension styles are metric: ${{ samples }}.`,
+  sizesIn: (unit: string, size: Text, other: string, its: Text) =>
+    say`Read as ${{ unit: term(unit) }} it measures ${{ size }}; read as ${{ other: term(other) }} it would be ${{ its }}.`,
   unitless: say`The file gives its unit as none.`,
   noUnit: say`The file does not specify the unit of the drawing.`,
   sizes: (asMm: Text, asInches: Text) => say`Read as mm it measures ${{ asMm }}; read as inches it would be ${{ asInches }}.`,
