@@ -4,6 +4,8 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { Drawing } from '../src/drawing/drawing.ts';
 import { box, drawn } from '../src/drawing/drawn.fixture.ts';
+import { readDrawing } from '../src/drawing/read/read-drawing.ts';
+import { asciiDxf, dxfTags, entity, lightPolyline, lineTags, type Tag } from '../test/dxf-writer.ts';
 import { compared } from './corpus/compare.ts';
 import { flagged } from './corpus/flags.ts';
 import type { Truth } from './corpus/truth.ts';
@@ -67,6 +69,43 @@ describe('comparing a drawing with its truth', () => {
     expect(flagged(gaps, 'gaps')).toEqual([]);
     expect(flagged(gaps, 'duplicates')).toHaveLength(1);
     expect(flagged(gaps, 'never heard of')).toHaveLength(1);
+  });
+
+  const read = (...entities: readonly (readonly Tag[])[]): Drawing => readDrawing(asciiDxf(dxfTags({ units: 4, entities })), 'a.dxf');
+  const square = lightPolyline([
+    [0, 0],
+    [9, 0],
+    [9, 9],
+    [0, 9],
+  ]);
+  const one = (changes: Partial<Truth>): Truth => truth({ loops: 1, areas: [81], ...changes });
+
+  it('accepts a file without a shape, with the flags that say so and whatever its unit', () => {
+    const empty = readDrawing(asciiDxf(dxfTags({ entities: [] })), 'a.dxf');
+    for (const flag of ['no_shapes', 'no geometry', 'empty', 'no-loops'])
+      expect(compared(empty, truth({ loops: 0, areas: [], units: 'absent', flags: [flag] })).wrong).toEqual([]);
+    const refused = readDrawing(new TextEncoder().encode('<svg xmlns="http://www.w3.org/2000/svg"/>'), 'a.svg');
+    expect(compared(refused, truth({ loops: 0, areas: [], flags: ['no_shapes'] })).wrong).toEqual([]);
+    expect(compared(plate(), truth({ flags: ['no_shapes'] })).wrong).toHaveLength(1);
+  });
+
+  it('accepts that a helix is named and left out', () => {
+    const helix = read(square, entity('HELIX', { 10: 0, 20: 0, 40: 2 }));
+    expect(compared(helix, one({ flags: ['helix'] })).wrong).toEqual([]);
+    expect(flagged(plate(), 'helix')).toHaveLength(1);
+  });
+
+  it('accepts an open chain that lies exactly on the edge of a loop as an edge drawn twice', () => {
+    const onEdge = read(square, lineTags(2, 0, 6, 0));
+    expect(onEdge.openChains).toEqual([]);
+    expect(compared(onEdge, one({ openChains: 1, flags: ['open_chains'] })).wrong).toEqual([]);
+    expect(compared(plate(), truth({ openChains: 1 })).wrong).toEqual(['open chains: 0, expected 1']);
+  });
+
+  it.each([0, -2])('accepts a radius of %i that is told', (radius) => {
+    const told = read(square, entity('CIRCLE', { 10: 4, 20: 4, 40: radius }));
+    for (const flag of ['zero_radius', 'negative radius', 'radius']) expect(compared(told, one({ flags: [flag] })).wrong).toEqual([]);
+    expect(flagged(plate(), 'negative radius')).toHaveLength(1);
   });
 
   it('reads a truth with odd and missing fields', () => {

@@ -25,7 +25,7 @@ const PERIMETER = 2e-4;
 export const compared = (drawing: Drawing, truth: Truth): Verdict => {
   const shapes = [
     ...differs('loops', drawing.loops.length, truth.loops),
-    ...differs('open chains', drawing.openChains.length, truth.openChains),
+    ...openDiffers(drawing, truth),
     ...listDiffers('area', areasOf(drawing, truth), truth.areas, AREA),
   ];
   const counts = [...listDiffers('perimeter', perimetersOf(drawing, truth), truth.perimeters, PERIMETER), ...countsOf(drawing, truth)];
@@ -43,6 +43,14 @@ const countsOf = (drawing: Drawing, truth: Truth): string[] => [
   ...differs('loops that cross themselves', total(drawing, 'loop-crosses-itself'), truth.selfIntersecting),
   ...depthsDiffer(drawing, truth),
 ];
+
+/** A chain that lies exactly on the edge of a loop is dropped there as an edge drawn twice: it counts as well. */
+const openDiffers = (drawing: Drawing, { openChains }: Truth): string[] => {
+  const ours = drawing.openChains.length;
+  const onEdges = total(drawing, 'doubled-edge-dropped');
+  const right = openChains === undefined || (ours <= openChains && openChains <= ours + onEdges);
+  return right ? [] : differs('open chains', ours, openChains);
+};
 
 const differs = (what: string, ours: number, theirs: number | undefined): string[] =>
   theirs === undefined || ours === theirs ? [] : [`${what}: ${ours}, expected ${theirs}`];
@@ -87,9 +95,12 @@ const UNITS: readonly (readonly [RegExp, number])[] = [
   [/^(mil|mils|thou)$/i, 0.0254],
 ];
 
+/** Without a shape there is nothing that a unit could be asked about for. */
+const holdsNothing = ({ loops, openChains }: Drawing): boolean => loops.length === 0 && openChains.length === 0;
+
 /** A unit that the truth names must be ours; where it names none, ours must be an assumption that is told as a doubt. */
 const unitDiffers = (drawing: Drawing, truth: Truth): string[] => {
-  if (truth.units === undefined || drawing.format === 'unknown') return [];
+  if (truth.units === undefined || drawing.format === 'unknown' || holdsNothing(drawing)) return [];
   if (/^(absent|unitless|none|missing)/i.test(truth.units)) {
     const told = drawing.findings.some((f) => f.severity === 'doubt' && f.code.startsWith('units-'));
     return drawing.units.basis === 'assumed' && told

@@ -10,8 +10,9 @@ interface Meaning {
 
 const MEANINGS: readonly Meaning[] = [
   { flag: /gap/, codes: ['gap-closed', 'rounding-closed'] },
-  { flag: /open/, codes: ['open-chain'] },
-  { flag: /branch|junction/, codes: ['branched', 'chain-ends-on-loop', 'loops-share-edge', 'loops-touch'] },
+  // A chain that lies on the edge of a loop all along is told as an edge drawn twice.
+  { flag: /open/, codes: ['open-chain', 'doubled-edge-dropped'] },
+  { flag: /branch|junction/, codes: ['branched', 'layers-apart', 'chain-ends-on-loop', 'loops-share-edge', 'loops-touch'] },
   { flag: /dup|double/, codes: ['doubled-edge-dropped', 'doubled-loop-dropped', 'loops-share-edge'] },
   { flag: /self/, codes: ['loop-crosses-itself', 'loop-touches-itself', 'branched'] },
   {
@@ -20,9 +21,11 @@ const MEANINGS: readonly Meaning[] = [
   },
   { flag: /touch|share/, codes: ['loops-touch', 'loops-share-edge', 'branched', 'loop-touches-itself', 'loop-crosses-itself'] },
   {
-    flag: /degenerate|zero|sliver|empty/,
-    codes: ['loop-without-area', 'loop-sliver', 'zero-length-dropped', 'spur-dropped', 'entity-impossible'],
+    flag: /degenerate|zero|sliver/,
+    codes: ['loop-without-area', 'loop-sliver', 'zero-length-dropped', 'spur-dropped', 'entity-impossible', 'arc-without-turn'],
   },
+  { flag: /radius|negative|impossible/, codes: ['entity-impossible'] },
+  { flag: /helix|region|mline|trace|body|surface/, codes: ['shapes-not-read'], placeless: true },
   { flag: /3d|height|elevat|tilt|extru/, codes: ['tilted-projected', 'height-dropped'] },
   { flag: /text|hatch|dimension|annotation|passed/, codes: ['entities-passed-over', 'shapes-not-read'], placeless: true },
   { flag: /face|mesh|solid|unsupported|unread|unknown/, codes: ['shapes-not-read', 'entities-passed-over'], placeless: true },
@@ -33,10 +36,14 @@ const MEANINGS: readonly Meaning[] = [
     codes: ['reference-missing', 'reference-to-itself', 'nested-too-deep', 'too-many-entities'],
     placeless: true,
   },
-  { flag: /no.?loop|nothing/, codes: ['no-loop'], placeless: true },
+  { flag: /no.?(loop|shape|geometr|entit|outline)|nothing|empty/, codes: ['no-loop'], placeless: true },
   { flag: /tiny|huge|large|small|size/, codes: ['units-implausible', 'loop-sliver', 'units-missing'], placeless: true },
   { flag: /hidden|frozen|off/, codes: ['loops-hidden', 'open-chain', 'loop-partly-hidden'], placeless: true },
-  { flag: /unit|scale/, codes: ['units-missing', 'units-implausible', 'pixels-assumed', 'unit-code-unknown'], placeless: true },
+  {
+    flag: /unit|scale/,
+    codes: ['units-missing', 'units-disagree', 'units-implausible', 'pixels-assumed', 'unit-code-unknown'],
+    placeless: true,
+  },
   {
     flag: /trunc|incomplete|cut|eof|damaged|corrupt/,
     codes: ['file-cut-short', 'not-a-drawing', 'group-code-unreadable', 'entity-unfinished', 'markup-broken'],
