@@ -75,12 +75,12 @@ const ofPasses = phrases('pass-table', {
 
 /** Where each contour starts. */
 export const holeTable = (rows: readonly NumberedContour[], unit: ControlUnit = MILLIMETRES, datum?: Point): WrittenTable => {
-  const first = new Map(rows.toReversed().map((c) => [holeKey(c), c.number]));
+  const first = new Map(rows.toReversed().map((c) => [holeKey(c), c]));
   return {
     kind: 'table',
     columns: [
-      column(ofHoles.number, 0.6),
       column(ofHoles.contour, 1),
+      column(ofHoles.number, 0.6),
       column(ofHoles.kept, 1.6),
       column(term('X'), 1, 'right'),
       column(term('Y'), 1, 'right'),
@@ -90,12 +90,12 @@ export const holeTable = (rows: readonly NumberedContour[], unit: ControlUnit = 
       column(ofHoles.loose, 1.7, 'right'),
     ],
     rows: rows.map((c) => [
-      count(c.number),
       contour(c.loop),
+      count(c.number),
       c.kept === 'die' ? ofHoles.block : ofHoles.inside,
       ...placesOf(c.hole.at, unit, datum),
       c.hole.origin === 'block edge' ? ofHoles.none : onBlock(c.hole.diameter, unit),
-      holeWords(c, first.get(holeKey(c)) ?? c.number),
+      holeWords(c, first.get(holeKey(c)) ?? c),
       c.tab === undefined ? ofHoles.none : onBlock(c.tab.length, unit),
       c.core === undefined ? ofHoles[c.piece.role](c.piece.mass.value) : ofHoles.noCore,
     ]),
@@ -104,7 +104,7 @@ export const holeTable = (rows: readonly NumberedContour[], unit: ControlUnit = 
 };
 
 const ofHoles = phrases('hole-table', {
-  number: say`No.`,
+  number: say`Order`,
   contour: say`Contour`,
   kept: say`Kept`,
   diameter: say`Hole Ø`,
@@ -122,7 +122,7 @@ const ofHoles = phrases('hole-table', {
   fromDatum: ({ name }: ControlUnit) =>
     say`X, Y and Ø in ${{ unit: term(name) }} from the program zero. Drill the holes before clamping; clean and free of burrs.`,
   fromEdge: say`from the edge`,
-  that: (number: number) => say`that of ${{ number: count(number) }}`,
+  that: (loop: string) => say`that of ${{ loop: contour(loop) }}`,
   toDrill: say`to be drilled`,
   drawn: say`as drawn`,
 });
@@ -136,9 +136,9 @@ export const placesOf = (at: Point, unit: ControlUnit, datum: Point | undefined)
 const holeKey = ({ hole: { at } }: ContourPlan): string => `${at.x} ${at.y}`;
 
 /** A hole that an earlier contour was begun from is there already. */
-const holeWords = ({ hole, number }: NumberedContour, first: number): Text => {
+const holeWords = ({ hole, number }: NumberedContour, first: NumberedContour): Text => {
   if (hole.origin === 'block edge') return ofHoles.fromEdge;
-  if (first < number) return ofHoles.that(first);
+  if (first.number < number) return ofHoles.that(first.loop);
   return hole.origin === 'placed' ? ofHoles.toDrill : ofHoles.drawn;
 };
 

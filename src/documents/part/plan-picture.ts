@@ -1,9 +1,9 @@
-/** The plan view of a job: block, contours, start holes with their numbers, tabs and the datum. */
+/** The plan view of a job: block, contours, start holes with the contours begun from them, tabs and the datum. */
 import { besideMiddle, extentOf } from '../../picture/extent.ts';
 import { circleData, lineData, pathData, polygonData, type Stroke, stretchData } from '../../picture/strokes.ts';
 import { type Asked, cutOf, type JobFacts, plannedOf } from '../../result/facts.ts';
 import type { Contour, ContourPlan, CutPlan, NumberedContour, OpenCutPlan, Point } from '../../result/shown.ts';
-import { contour as contourNamed, count, list, type Part } from '../../text/part.ts';
+import { contour as contourNamed, list, type Part } from '../../text/part.ts';
 import type { WrittenLabel, WrittenPicture } from '../paper.ts';
 
 export interface Pictured extends Pick<JobFacts, 'findings' | 'outcome'> {
@@ -69,10 +69,10 @@ const clampStrokes = ({ low, high }: Box): readonly Stroke[] => {
 /** One label a hole: contours that are begun from the same one are named together. */
 const holeLabels = (cuts: readonly NumberedContour[]): readonly WrittenLabel[] => {
   const byHole = new Map<string, WrittenLabel & { readonly text: Part }>();
-  for (const { hole, number } of cuts) {
+  for (const { hole, loop } of cuts) {
     const { x, y } = hole.at;
     const before = byHole.get(`${x} ${y}`);
-    const text = before === undefined ? count(number) : list([before.text, count(number)]);
+    const text = before === undefined ? contourNamed(loop) : list([before.text, contourNamed(loop)]);
     byHole.set(`${x} ${y}`, { at: { x: x + hole.diameter / 2, y }, text, side: 'right', ring: true });
   }
   return [...byHole.values()];

@@ -29,38 +29,35 @@ export const holeSheet = (facts: JobFacts, cut: CutFacts): WrittenPaper => ({
 const ADVICE = phrases('hole-sheet-advice', {
   soft: say`Drill before hardening where the material allows; in hardened material start holes are EDM-drilled.`,
   clean: say`Right through, clean, free of burrs and chips: a chip in the hole shorts the wire during threading.`,
-  wandered: say`If a drill wanders, report the hole number and by how much, so that the lead-in can be replanned.`,
+  wandered: say`If a drill wanders, report the hole and by how much, so that the lead-in can be replanned.`,
 });
 
 interface Hole {
   readonly at: { readonly x: number; readonly y: number };
   readonly diameter: number;
   readonly origin: 'placed' | 'drawing';
-  /** Numbers of the contours, or names of the open lines, as the picture has them. */
-  readonly marks: readonly Part[];
+  /** The contours and open lines that are begun from it: it is called by them here as in the picture. */
   readonly for: readonly Part[];
 }
 
 /** Each hole once, in the order in which it is first threaded, with all that are begun from it. */
 const holesOf = ({ plan, contours }: CutFacts): readonly Hole[] => {
   const holes = new Map<string, Hole>();
-  const add = (at: Hole['at'], diameter: number, origin: Hole['origin'], who: string, mark: Part): void => {
+  const add = (at: Hole['at'], diameter: number, origin: Hole['origin'], who: string): void => {
     const key = `${at.x} ${at.y}`;
     const before = holes.get(key);
     holes.set(key, {
       at,
       diameter,
       origin: before?.origin ?? origin,
-      marks: [...(before?.marks ?? []), mark],
       for: [...(before?.for ?? []), contour(who)],
     });
   };
   for (const c of contours)
-    if (c.hole.origin !== 'block edge')
-      add(c.hole.at, c.hole.diameter, c.hole.origin === 'placed' ? 'placed' : 'drawing', c.loop, count(c.number));
+    if (c.hole.origin !== 'block edge') add(c.hole.at, c.hole.diameter, c.hole.origin === 'placed' ? 'placed' : 'drawing', c.loop);
   for (const line of plan.openCuts ?? [])
     for (const end of [line.from, line.to])
-      if (end.kind === 'hole') add(end.at, end.diameter, end.origin === 'placed' ? 'placed' : 'drawing', line.chain, contour(line.chain));
+      if (end.kind === 'hole') add(end.at, end.diameter, end.origin === 'placed' ? 'placed' : 'drawing', line.chain);
   return [...holes.values()];
 };
 
@@ -90,20 +87,18 @@ const tables = (facts: JobFacts, cut: CutFacts): readonly WrittenBlock[] => {
   const table: WrittenBlock = {
     kind: 'table',
     columns: [
-      column(words.number, 0.6),
+      column(words.for, 2),
       column(term('X'), 1, 'right'),
       column(term('Y'), 1, 'right'),
       column(term('Ø'), 0.8, 'right'),
       column(words.hole, 1.4),
-      column(words.for, 2),
       column(words.done, 1),
     ],
     rows: holes.map((h) => [
-      list(h.marks),
+      only(list(h.for)),
       ...placesOf(h.at, unit, datum),
       onBlock(h.diameter, unit),
       h.origin === 'placed' ? words.drill : words.drawn,
-      only(list(h.for)),
       term('________'),
     ]),
     note: words.units(unit),
@@ -131,7 +126,6 @@ const words = phrases('hole-sheet', {
   temperature: say`Temperature`,
   scaled: say`the program is scaled for temperature; holes by this table are close enough`,
   caption: say`Plan view, ${{ unit: unitName('mm') }}. Ring with cross: program zero, if in view. Numbered: start holes.`,
-  number: say`No.`,
   hole: say`Hole`,
   for: say`For`,
   done: say`Done`,

@@ -78,7 +78,6 @@ const measureTable = (facts: JobFacts, { temperature, rows, passedOver }: Inspec
   return {
     kind: 'table',
     columns: [
-      column(words.number, 0.5),
       column(words.contour, 1.1),
       column(words.what, 2),
       column(words.where(shown.unit), 2.2),
@@ -89,7 +88,6 @@ const measureTable = (facts: JobFacts, { temperature, rows, passedOver }: Inspec
       column(words.measured, 1.3),
     ],
     rows: rows.map((r) => [
-      r.number === 0 ? NOTHING : count(r.number),
       contourOf(r),
       r.what === 'named size' ? name(r.name ?? '') : what[r.what],
       whereOf(r, facts, shown),
@@ -208,7 +206,6 @@ const words = phrases('inspection-sheet', {
   datum: ({ x, y }: NonNullable<Asked['datum']>) =>
     say`the program zero, X ${{ x: bare(x, 'mm', PLACE) }}, Y ${{ y: length(y) }} of the drawing`,
   caption: say`Plan view, ${{ unit: unitName('mm') }}. Numbers: contours in cutting order, as in the table.`,
-  number: say`No.`,
   contour: say`Contour`,
   what: say`What`,
   where: (unit: Part) => say`Where, ${{ unit }}`,

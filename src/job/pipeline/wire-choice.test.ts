@@ -11,7 +11,7 @@ import { deviationOf } from '../../quantity/figure.ts';
 import type { WireRow, WireTable } from '../../result/wires.ts';
 import { remedyTextOf, sentenceOf } from '../../text/finding.fixture.ts';
 import { printPlain } from '../../text/print/print.ts';
-import { answered, cut, hours } from '../answered.fixture.ts';
+import { answered, cut, factsOf, hours } from '../answered.fixture.ts';
 import { answerJson } from '../handout/answer-json.ts';
 import type { JobRun } from '../job-run.ts';
 import { onLargeTable, plateOf } from '../plate.fixture.ts';
@@ -168,6 +168,19 @@ describe('a wire that drops out', () => {
       undefined,
       expect.stringMatching(/^No wire in stock is suitable\. .* would do, but is not in stock/),
     ]);
+  });
+});
+
+describe('a wire that was named and does not do', () => {
+  it('is not told as if no wire did: the cheapest that would is named, and nothing is called suitable and not', () => {
+    const job = { ...die.job, wire: 'brass-0.30', insideCorner: 0.1 };
+    const facts = factsOf({ ...die, job, said: new Set([...die.said, 'wire']) });
+    const told = facts.findings.map((f) => printPlain(f.text)).join(' ');
+    expect(facts.outcome.answer).toBe('no');
+    expect(told).toMatch(
+      /The wire that you specified is not suitable as the job stands; 0\.\d\d mm brass wire would be, at [\d.]+ EUR each/,
+    );
+    expect(told).not.toMatch(/No wire in stock is suitable|is the cheapest suitable wire/);
   });
 });
 

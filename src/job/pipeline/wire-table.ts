@@ -37,8 +37,16 @@ const rank = (row: Exclude<WireRow, { kind: 'drops out' }>, chosen: string | und
 const sentenceOf = (table: Omit<WireTable, 'sentence'>): Text => {
   const { rows, chosen } = table;
   const taken = rows.find((r): r is Able => r.id === chosen && r.kind === 'worked out');
-  const head = taken === undefined ? [words.none] : takenSaid(taken, table);
+  const head = taken === undefined ? noneTaken(table) : takenSaid(taken, table);
   return sentences([words.choice([...head, ...dropsSaid(rows)]), toOrder(table)]);
+};
+
+/** No program with the wire that was asked for, or that would be selected, does not yet mean that no wire would do. */
+const noneTaken = ({ rows, named, currency }: Omit<WireTable, 'sentence'>): readonly Text[] => {
+  const able = rows.find((r) => r.kind !== 'drops out' && r.inStock);
+  if (able === undefined || able.kind === 'drops out') return [words.none];
+  const each = money(able.outcome.each, currency);
+  return [(named ? words.otherWould : words.mightDo)(able.name, able.kind === 'at least' ? words.atLeast(each) : each)];
 };
 
 /** The wire that is taken, and the next one. */
@@ -93,6 +101,10 @@ const out: Readonly<Record<WireDropOut, Text>> = phrases('wire-out', {
 const words = phrases('wires', {
   choice: (clauses: readonly Text[]) => say`${{ clauses: list(clauses, 'semicolon') }}.`,
   none: say`No wire in stock is suitable`,
+  otherWould: (wire: string, each: Part | Text) =>
+    say`The wire that you specified is not suitable as the job stands; ${{ wire: name(wire) }} wire would be, at ${{ each }} each`,
+  mightDo: (wire: string, each: Part | Text) =>
+    say`With the settings as they stand there is no program; without them ${{ wire: name(wire) }} wire would be the cheapest suitable one in stock, at ${{ each }} each`,
   asAsked: (wire: string, each: Part) => say`${{ wire: name(wire) }} wire, as you specified, costs ${{ each }} each`,
   cheapest: (wire: string, each: Part) =>
     say`${{ wire: name(wire) }} wire is the cheapest suitable wire in stock, ${{ each }} each, all costs included`,

@@ -4,7 +4,6 @@ import { useWords } from '../../words/use-words.ts';
 import type { ContourView } from '../../work/views.ts';
 import type { Lengths } from '../lengths.ts';
 import { contourSaid } from '../what-is-here.ts';
-import { isOpenLine } from './override-keys.ts';
 
 interface ContourListProps {
   readonly contours: readonly ContourView[];
@@ -33,7 +32,6 @@ export const ContourList = ({ contours, lengths, chosen, onChoose, onPoint }: Co
               onFocus={() => onPoint(contour.id)}
               onBlur={() => onPoint(undefined)}
             >
-              <span className="contour-number">{contour.number === 0 ? '–' : isOpenLine(contour) ? '' : contour.number}</span>
               <span>
                 {contourSaid(contour, lengths, words)}
                 {contour.overrides.length > 0 && <em className="by-hand-mark"> {words.setByHand}</em>}
