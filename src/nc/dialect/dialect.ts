@@ -28,7 +28,7 @@ export const dialectSchema = z
     compensation: z.enum(['control', 'path']).describe('G41/G42 with a register, or the wire centre written out'),
     outsideCorners: z.enum(['arc', 'intersection']).describe('What the control does at an outside corner under compensation'),
     comments: z.enum(['round brackets', 'semicolon', 'none']),
-    optionalStops: z.boolean().describe('Write M01 where the operator may run on'),
+    optionalStops: z.boolean().describe('Write M01 at stops that only invite a look'),
     percent: z.boolean().describe('A line with % at both ends'),
     end: z.enum(['M02', 'M30']),
     words: z

@@ -2,6 +2,7 @@
 
 import type { Reader } from '../reader.ts';
 import type { Unit } from '../unit.ts';
+import { scaleOf } from './amount.ts';
 import { printDuration } from './duration.ts';
 import { printNumber } from './figure.ts';
 import { decimalMark, groupMark, localNumber } from './local.ts';
@@ -45,20 +46,6 @@ export interface Numbers extends Units {
   share(part: number): string;
 }
 
-type Scale = readonly [factor: number, name: string];
-
-const INCH: Readonly<Partial<Record<Unit, Scale>>> = {
-  mm: [1 / 25.4, 'in'],
-  'mm/min': [1 / 25.4, 'in/min'],
-  'mm²': [1 / 25.4 ** 2, 'in²'],
-  'mm²/min': [1 / 25.4 ** 2, 'in²/min'],
-  'mm³': [1 / 25.4 ** 3, 'in³'],
-  'mm³/min': [1 / 25.4 ** 3, 'in³/min'],
-  m: [1 / 0.3048, 'ft'],
-  'm/min': [1 / 0.3048, 'ft/min'],
-};
-const MICROINCH: Scale = [1 / 0.0254, 'µin'];
-
 export const numbersIn = (units: Units): Numbers => {
   const { format, digits, tidy } = formatsOf(units.locale);
   const money = (minor: number): string => {
@@ -73,7 +60,7 @@ export const numbersIn = (units: Units): Numbers => {
     value: ({ value, unit, low, high }) => {
       if (unit === 'min') return printDuration(value);
       if (unit.startsWith('money')) return `${money(value)}${unit.slice('money'.length)}`;
-      const [factor, name] = scaleOf(unit, units);
+      const [factor, name] = shownIn(unit, units);
       return `${digits(value * factor, ((high - low) / 2) * factor)} ${name}`.trim();
     },
     range: ({ unit, low, high }) => {
@@ -81,13 +68,13 @@ export const numbersIn = (units: Units): Numbers => {
       if (!(deviation > 0)) return '';
       if (unit === 'min') return `± ${printDuration(deviation)}`;
       if (unit.startsWith('money')) return `± ${money(deviation)}`;
-      const [factor] = scaleOf(unit, units);
+      const [factor] = shownIn(unit, units);
       return `± ${digits(deviation * factor, deviation * factor)}`;
     },
     length: (mm) => (inMm ? `${tidy(mm, 4)} mm` : `${tidy(mm / 25.4, 5)} in`),
     within: (mm) => (inMm ? `±${tidy(upTo(mm, 1e3), 3)} mm` : `±${tidy(upTo(mm / 25.4, 1e5), 5)} in`),
     finish: (ra) => {
-      const [factor, name] = scaleOf('µm', units);
+      const [factor, name] = shownIn('µm', units);
       return `Ra ${format(ra * factor, { maximumSignificantDigits: 3, useGrouping: false })} ${name}`;
     },
     money,
@@ -97,9 +84,10 @@ export const numbersIn = (units: Units): Numbers => {
   };
 };
 
-const scaleOf = (unit: Unit, { lengthUnit, finishUnit }: Units): Scale => {
-  if (unit === 'µm') return finishUnit === 'µin' ? MICROINCH : [1, unit];
-  return (lengthUnit === 'inch' ? INCH[unit] : undefined) ?? [1, unit === '1' ? '' : unit];
+/** Factor and name of the unit in which this user reads it. */
+const shownIn = (unit: Unit, { lengthUnit, finishUnit }: Units): readonly [factor: number, name: string] => {
+  const scale = scaleOf(unit, { length: lengthUnit, finish: finishUnit });
+  return scale === undefined ? [1, unit === '1' ? '' : unit] : [scale.factor, scale.name];
 };
 
 const formatsOf = (locale: string | undefined) => {
