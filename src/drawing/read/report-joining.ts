@@ -1,14 +1,14 @@
 /** Turns what was changed and met while joining and judging into findings, each with its place. */
 
 import { midpoint, type Point } from '../../geometry/segment.ts';
-import { firstItem, type NonEmpty } from '../../sequence/sequence.ts';
+import type { NonEmpty } from '../../sequence/sequence.ts';
 import { type Finding, remedy } from '../../text/finding.ts';
-import { contour, count, length, list, name, type Part } from '../../text/part.ts';
-import { phrases, say, sentences } from '../../text/say.ts';
+import { count, length, list, name, type Part } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import type { DrawingUnits } from '../drawing.ts';
 import { find } from '../findings.ts';
-import type { FoundChain, JoinEvents } from '../join/join.ts';
+import type { JoinEvents } from '../join/join.ts';
 import type { FoundLoop } from '../piece/loop-found.ts';
 import { point, spot } from '../place-in-file.ts';
 
@@ -145,43 +145,6 @@ const toldFlat = (loop: FoundLoop, units: DrawingUnits): Finding => {
 /** Half the longer side of the box around a loop. */
 const reachOf = (loop: FoundLoop): number => Math.max(loop.bounds.maxX - loop.bounds.minX, loop.bounds.maxY - loop.bounds.minY) / 2;
 
-/** One finding per open chain, with both its ends and how far apart they are. */
-export const toldChains = (chains: readonly NamedChain[], units: DrawingUnits, join: number): Finding[] =>
-  chains.flatMap((chain) => [toldOpen(chain, units, join), ...toldOnLoop(chain, units)]);
-
-type NamedChain = FoundChain & { readonly id: string };
-
-const toldOpen = (chain: NamedChain, units: DrawingUnits, join: number): Finding => {
-  const apart = Math.hypot(chain.to.x - chain.from.x, chain.to.y - chain.from.y);
-  const wide = apart > join && apart < chain.length / 4;
-  return find('open-chain', sentences([words.open(chain, units), wide ? words.apart(apart, join) : undefined]), {
-    place: spot(chain.from, units),
-    severity: chain.hidden ? 'note' : 'warning',
-    done: chain.hidden ? words.hidden : words.notCut,
-    remedy: chain.hidden ? undefined : wide ? remedy(words.closeOrAllow, { field: 'join' }) : words.close,
-  });
-};
-
-const toldOnLoop = (chain: NamedChain, units: DrawingUnits): Finding[] =>
-  chain.onLoop.length === 0
-    ? []
-    : [
-        find(
-          'chain-ends-on-loop',
-          say`${{ chain: contour(chain.id) }} ends on a closed loop at ${{
-            at: list(
-              chain.onLoop.map((p) => point(p, units)),
-              'and',
-            ),
-          }}.`,
-          {
-            place: spot(firstItem(chain.onLoop), units),
-            severity: chain.hidden ? 'note' : 'warning',
-            done: say`The loop was kept as it is and the chain left open.`,
-          },
-        ),
-      ];
-
 const words = phrases('joining', {
   withoutLength: say`without any length`,
   onlyLong: (size: number) => say`only ${{ size: length(size) }} long`,
@@ -190,10 +153,6 @@ const words = phrases('joining', {
   drawnTwice: (at: Part) => say`The loop around ${{ at }} is drawn twice.`,
   onTwoLayers: (at: Part, kept: string, copy: string) =>
     say`The loop around ${{ at }} is drawn twice, on the layers ${{ kept: name(kept) }} and ${{ copy: name(copy) }}.`,
-  open: (chain: NamedChain, units: DrawingUnits) =>
-    say`${{ chain: contour(chain.id) }} on layer ${{ layer: name(chain.layer) }}, ${{ length: length(chain.length) }} long from ${{ from: point(chain.from, units) }} to ${{ to: point(chain.to, units) }}, does not close.`,
-  apart: (apart: number, join: number) =>
-    say`Its ends are ${{ apart: length(apart) }} apart, and only ${{ join: length(join) }} are closed.`,
   andOthers: (at: Part, others: number) => say`${{ at }} and at ${{ others: count(others, 'other place') }}`,
   meet: (layers: readonly string[], where: Part | Text, whole: readonly string[], makes: Text) =>
     say`Lines of the layers ${{ layers: list(layers.map(name), 'and') }} meet at ${{ where }}; ${{ whole: list(whole.map(name), 'and') }} ${{ makes }}.`,
@@ -201,8 +160,4 @@ const words = phrases('joining', {
   make: say`make whole loops, each by itself`,
   byItself: say`It was joined by itself: what is drawn on other layers does not divide its loops.`,
   byThemselves: say`They were joined by themselves: what is drawn on other layers does not divide their loops.`,
-  hidden: say`It is on a hidden layer and is left out.`,
-  notCut: say`It is not cut.`,
-  closeOrAllow: say`Close the outline, or allow a larger gap to be joined.`,
-  close: say`Close the outline if it is to be cut.`,
 });
