@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { asciiDxf, type Tag } from '../../../test/dxf-writer.ts';
 import { jobRun } from '../../cli/inputs.ts';
+import { cutOf, programOf } from '../../result/facts.ts';
 import { printPlain } from '../../text/print/print.ts';
 import { papersOf } from '../handout/papers-of.ts';
 import { type Job, jobSchema } from '../job.ts';
@@ -46,7 +47,9 @@ const drawn = (shapes: readonly Shape[], job: Partial<Job> = {}): JobRun => {
   ];
   const drawing = asciiDxf([...header, [0, 'SECTION'], [2, 'ENTITIES'], ...shapes.flatMap(tagsOf), [0, 'ENDSEC'], [0, 'EOF']]);
   const asked = jobSchema.parse({ drawing: 'drawn.dxf', material: 'd2', height: 20 });
-  return { ...plate, job: { ...asked, ...job }, drawing, drawingName: 'drawn.dxf' };
+  // One wire is enough, and the others take their time.
+  const shop = { ...plate.shop, wires: plate.shop.wires.filter((w) => w.kind === 'brass' && w.diameter === 0.3) };
+  return { ...plate, shop, job: { ...asked, ...job }, drawing, drawingName: 'drawn.dxf' };
 };
 
 const answered = (run: JobRun): Answered => {
@@ -83,6 +86,16 @@ const necked = (width: number, pocket: number): Shape => {
   ];
 };
 
+/** One half of an opening of two lobes, from neck to neck. */
+const LOBE = [
+  [25, 20.1],
+  [25, 30],
+  [10, 30],
+  [10, 10],
+  [25, 10],
+  [25, 19.9],
+] as const;
+
 /** An opening with a part in it, and a hole in the waste beside the part from which it would be begun. */
 const beside = (x: number, y: number): readonly Shape[] => [
   box(0, 80, 60, 60),
@@ -106,16 +119,50 @@ describe('a plan that our own proof refuses', () => {
     expect(papersOf(answer.facts, drawn(paths)).map(([name]) => name)).toContain('quotation');
   });
 
+  it.each([
+    ['a pocket behind a neck of 0.5 mm', necked(0.5, 6)],
+    ['a deep pocket behind a neck of 0.6 mm', necked(0.6, 10)],
+    ['a wide and shallow pocket behind a neck of 0.45 mm', necked(0.45, 4)],
+  ])('holds the waste in %s before it comes loose, and begins outside', (_, part) => {
+    const answer = answered(drawn([part]));
+    expect([answer.facts.outcome.answer, codes(answer)]).toEqual(['yes', ['planned-again']]);
+    const program = programOf(answer.facts);
+    expect(program?.proof.loose.map((l) => [l.role, l.held])).toEqual([
+      ['scrap', true],
+      ['part', true],
+    ]);
+    expect(program?.text).toMatch(/WASTE IN POCKET COMES LOOSE.*TAKE OUT WASTE FROM POCKET/s);
+  });
+
+  it.each([0.5, 0.6])('holds both lobes of a slug that a neck of %d mm takes apart', (neck) => {
+    const lobes: Shape = [
+      ...LOBE.map(([x, y]): [number, number] => [x, y]),
+      ...LOBE.map(([x, y]): [number, number] => [60 - x, 40 - y]),
+    ].map(([x, y]) => [x, Math.abs(y - 20) < 0.5 ? 20 + Math.sign(y - 20) * (neck / 2) : y]);
+    const answer = answered(drawn([box(0, 0, 60, 40), lobes], { outline: 'block' }));
+    expect([answer.facts.outcome.answer, programOf(answer.facts)?.proof.loose.every((l) => l.held)]).toEqual(['yes', true]);
+  });
+
+  it('begins a part outside of its pocket from the first where a neck would hold it by a strip', () => {
+    for (const width of [0.9, 1.5]) {
+      const answer = answered(drawn([necked(width, 10)]));
+      expect([answer.facts.outcome.answer, codes(answer)]).toEqual(['yes', []]);
+      expect(cutOf(answer.facts)?.plan.contours.map(({ entry: { at } }) => at.y > 29.9 || at.y < 0.1 || at.x < 0.1 || at.x > 39.9)).toEqual(
+        [true],
+      );
+    }
+  });
+
   it('is not made again where the first is proven', () => {
     expect(codes(answered(drawn([box(20, 20, 40, 30)])))).toEqual([]);
   });
 
   it('is told as our failure and not to the customer where none is proven', () => {
-    const run = drawn([necked(0.5, 6)]);
+    const run = { ...drawn([box(20, 20, 40, 30)]), dialect: { ...plate.dialect, decimals: 1 } };
     const answer = answered(run);
     expect(codes(answer)).toEqual(['plan-not-proven']);
     expect(printPlain(answer.facts.sentence)).toMatch(
-      /^No\. Our own proof refused every plan that was made \(5\): that is a fault of this software/,
+      /^No\. Our own proof refused every plan that was made \(1\): that is a fault of this software/,
     );
     expect(papersOf(answer.facts, run).map(([name]) => name)).not.toContain('quotation');
   });

@@ -32,6 +32,7 @@ import { type Candidate, type Candidates, candidatesFor, type EntryAsked } from 
 import { type Effort, QUICK, THOROUGH } from '../start/entry-places.ts';
 import { LEAST_ROOM, type Measures, measuresOf, ROOMY_LEAD } from '../start/lead-lengths.ts';
 import type { PlacedOverride } from '../start/override.ts';
+import { pocketBreaks } from '../start/pocket-breaks.ts';
 import { isRefused } from '../start/refused-start.ts';
 import { slugBreaks } from '../start/slug-breaks.ts';
 import { strengthened, type TabSize, tabAgainstBending, tabFor, tabFromOverride } from '../start/tab.ts';
@@ -193,17 +194,23 @@ const laidOut = (asked: DesignAsked, measures: Measures, candidate: Candidate, t
 
 /** Where the slug comes apart on the way, and the tab, longer where it would begin behind such a place. */
 const holdOf = (
-  { shape, rings }: DesignAsked,
+  { shape, rings, question }: DesignAsked,
   candidate: Candidate,
   { measures, tab, round }: { readonly measures: Measures; readonly tab: number; readonly round: number },
 ): Pick<Layout, 'breaks' | 'tab'> => {
-  if (shape.first.loop.kept === 'punch' || rings !== undefined) return { breaks: [], tab };
-  const breaks = slugBreaks({ around: shape.first, candidate, measures, tab });
+  if (rings !== undefined) return { breaks: [], tab };
+  const loose = breaksAtNecks(shape, question, candidate, measures);
+  if (shape.first.loop.kept === 'punch') return { breaks: loose.filter((b) => b.end <= round - tab - NEAR_TAB), tab };
+  const breaks = [...slugBreaks({ around: shape.first, candidate, measures, tab }), ...loose].sort((a, b) => a.start - b.start);
   const late = breaks.find((b) => b.end > round - tab - NEAR_TAB);
   return late === undefined
     ? { breaks, tab }
     : { breaks: breaks.filter((b) => b.end <= late.start), tab: Math.min(round, Math.max(tab, round - late.start + tab)) };
 };
+
+/** Waste behind necks, looked for where the proof refused the contour before. */
+const breaksAtNecks = ({ first, members }: LikeLoops, { refused }: WayAsked, { spot }: Candidate, measures: Measures): Layout['breaks'] =>
+  members.some((m) => refused?.[m.loop.loop.id] !== undefined) ? pocketBreaks(first.loop, spot, measures) : [];
 
 /** A break that ends nearer to the tab, mm, is cut with the tab: between the two hardly anything would be left to hold. */
 const NEAR_TAB = 0.5;

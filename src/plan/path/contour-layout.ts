@@ -22,7 +22,7 @@ export interface Layout {
   /** How the wire turns round: in the room that the slug has left, along the kerf, or in stubs dug into the waste. */
   readonly turning: 'in the open' | 'in the kerf' | 'in stubs';
   readonly piece: SpokenPiece;
-  /** Where the slug comes apart, in order; each before the tab. */
+  /** Where the slug comes apart, or waste in a pocket of a part comes loose, in order; each before the tab. */
   readonly breaks: readonly Break[];
 }
 

@@ -53,6 +53,10 @@ export const secureHalf = (piece: SpokenPiece, tab: number): DesignStep =>
 /** Behind it. */
 export const takeHalf = (piece: SpokenPiece): DesignStep => stop('take out slug', slugs.halfLoose, [details.slug(piece.mass)]);
 
+/** Before a place where waste in a pocket of a part comes loose, and behind it. */
+export const secureWaste: DesignStep = stop('secure slug', say('pocket-stop.secure')`waste in pocket comes loose: secure it, cycle start`);
+export const takeWaste: DesignStep = stop('take out slug', say('pocket-stop.take')`take out waste from pocket, then cycle start`);
+
 /** 'slug 44 g': below a gram its mass is no news. */
 const called = ({ role, mass }: SpokenPiece): Text => (mass < 0.001 ? small : words)[role](mass);
 

@@ -10,7 +10,7 @@ import { beyondTab } from '../start/lead-lengths.ts';
 import type { Layout, Visit } from './contour-layout.ts';
 import type { DesignStep } from './design-step.ts';
 import { along, facing, type PassLap, plain, straightIn, straightOut, type Way } from './leads.ts';
-import { secure, takeOut } from './piece-stops.ts';
+import { secure, secureWaste, takeOut, takeWaste } from './piece-stops.ts';
 import { advance, type Standing, toAndFro } from './turning.ts';
 
 /** Attended: rough and skims while the tab holds, then the tab, all from one threading. */
@@ -78,7 +78,7 @@ const holding = (layout: Layout): { readonly steps: DesignStep[]; readonly end: 
   const roughing: DesignStep[] = [
     ...way.steps,
     ...straightIn(rough, way.at, 0, 1),
-    ...along(rough, 0, far, 'contour'),
+    ...pastPockets(layout, far),
     ...straightOut(rough, far, 1, stubAt(layout, far)),
   ];
   const first = laps[1];
@@ -93,6 +93,19 @@ const holding = (layout: Layout): { readonly steps: DesignStep[]; readonly end: 
   });
   const { at, way: next } = run.standing;
   return { steps: [...roughing, ...run.steps], end: { at, side: next === -1 ? 'far' : 'entry' } };
+};
+
+/** Round up to the tab; before each place where waste in a pocket comes loose it is left on a tab of its own, with a stop on either side of it. */
+const pastPockets = ({ laps, tab, breaks }: Layout, far: number): DesignStep[] => {
+  const rough = laps[0];
+  const steps: DesignStep[] = [];
+  let at = 0;
+  for (const { start, end } of breaks) {
+    const held = Math.max(at, start - tab);
+    steps.push(...along(rough, at, held, 'contour'), secureWaste, ...along(rough, held, end, 'tab'), takeWaste);
+    at = end;
+  }
+  return [...steps, ...along(rough, at, far, 'contour')];
 };
 
 /** Rough over the tab from the side on which the wire stands, then the same skims over it, blended into what is finished. */

@@ -11,6 +11,7 @@ import { type Effort, type EntryPlace, type StretchWanted, spotAtPlace, spotsOf 
 import { FARTHEST, type HoleRules, isUsable, leastRoom, type PlacedHole, placedBeyond, placedFor, roomFor } from './holes.ts';
 import { beyondTab, type Measures } from './lead-lengths.ts';
 import type { PlacedOverride } from './override.ts';
+import { isInPocket } from './pocket.ts';
 import { splitsSlug } from './splitting.ts';
 
 export interface Candidate {
@@ -177,10 +178,15 @@ const withPlaced = (
 /** A heavy piece hangs best near its weight: each mm of lever is worth this much of a way, mm. */
 const LEVER = 0.05;
 
-export const spotCost = (spot: EntryPlace, { measures, tab, balance }: EntryAsked): number => {
+/** mm worth: a start outside a part is worth a long way. */
+const POCKET = 20;
+
+export const spotCost = (spot: EntryPlace, { shape, measures, tab, balance }: EntryAsked): number => {
   const short = (have: number, need: number): number => Math.max(0, need - have);
   const corner = cornerNeed(measures);
   // To 5 mm, so that of places as good as equal none is preferred for the noise of a fitted curve.
   const lever = balance === undefined ? 0 : LEVER * 5 * Math.round(distanceBetween(spot.at, balance) / 5);
-  return lever + (spot.straight ? 0 : 4) + 2 * short(spot.back, tab + corner) + 2 * short(spot.ahead, measures.overlap + corner);
+  const { loop, kept } = shape.first.loop;
+  const pocket = kept === 'punch' && isInPocket(spot, loop.contour) ? POCKET : 0;
+  return pocket + lever + (spot.straight ? 0 : 4) + 2 * short(spot.back, tab + corner) + 2 * short(spot.ahead, measures.overlap + corner);
 };
