@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { jobRun } from '../src/cli/inputs.ts';
-import { told, toldTable } from '../src/documents/paper-for-reader.ts';
+import { printedTable, told } from '../src/documents/paper-for-reader.ts';
 import { holeTable } from '../src/documents/part/job-tables.ts';
 import { openTable } from '../src/documents/part/open-table.ts';
 import { planPicture } from '../src/documents/part/plan-picture.ts';
@@ -111,10 +111,10 @@ describe('a job with an open line', () => {
     expect([boxes(facts), boxes(without)]).toEqual([1, 0]);
     expect(there(planPicture(facts)).labels.map(({ text }) => told(text, HOUSE))).toContain('C1');
     expect(JSON.stringify(setupSheet(facts, { cut: cut(facts), program: program(facts) }))).toContain('Grey crossed box: clamp.');
-    expect(toldTable(openTable(there(cut(facts).plan.openCuts)), HOUSE).rows[0]).toEqual(
+    expect(printedTable(openTable(there(cut(facts).plan.openCuts)), HOUSE).rows[0]).toEqual(
       expect.arrayContaining(['C1', 'its left side', expect.stringMatching(/^waste, /)]),
     );
-    expect(toldTable(holeTable(cut(facts).contours), HOUSE).rows[0]).toEqual(expect.arrayContaining(['L2', 'none', 'from the edge']));
+    expect(printedTable(holeTable(cut(facts).contours), HOUSE).rows[0]).toEqual(expect.arrayContaining(['L2', 'none', 'from the edge']));
   });
 
   it('is refused when a clamp stands in the way of the line', () => {

@@ -2,7 +2,7 @@
 
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { toldSheet } from '../src/app/work/sheet-for-reader.ts';
+import { printedSheet } from '../src/app/work/sheet-for-reader.ts';
 import { sheetOf } from '../src/app/work/sheet-of.ts';
 import { materialRows, wireRows } from '../src/job/files/catalogue.ts';
 import { runUpTo } from '../src/job/pipeline/pipeline.ts';
@@ -41,8 +41,8 @@ describe('a sheet told in inches', () => {
       });
       if (asked.kind === 'bad') throw new Error(sentenceOf(asked.findings[0]));
       const sheet = { ...sheetOf(runUpTo(asked.run, 'answer'), asked.run), took: { core: 0, view: 0 } };
-      const told = toldSheet(sheet, tellingFor({ lengthUnit: 'inch', finishUnit: 'µin', locale: 'de-DE' }));
-      const house = toldSheet(sheet, HOUSE);
+      const told = printedSheet(sheet, tellingFor({ lengthUnit: 'inch', finishUnit: 'µin', locale: 'de-DE' }));
+      const house = printedSheet(sheet, HOUSE);
       const said = strings(told);
       expect(said.length).toBeGreaterThan(20);
       const named = (text: string): string => names.reduce((rest, n) => rest.replaceAll(n, ''), text);

@@ -4,7 +4,7 @@ import { bare, fixed, limit, mm, name, number, type Part, quantity, term, um, un
 import { HOUSE, type Reader } from '../text/reader.ts';
 import { NOTHING, say } from '../text/say.ts';
 import { column, type WrittenPaper } from './paper.ts';
-import { toldPaper } from './paper-for-reader.ts';
+import { printedPaper } from './paper-for-reader.ts';
 
 const INCH: Reader = { length: 'inch', finish: 'µin', decimalMark: ',', groupMark: '.' };
 
@@ -43,7 +43,7 @@ const paper: WrittenPaper = {
 };
 
 describe('a paper told for its reader', () => {
-  const { subtitle, blocks } = toldPaper(paper, INCH);
+  const { subtitle, blocks } = printedPaper(paper, INCH);
   const [registers, pairs, list, passes, sizes, picture] = blocks;
 
   it('keeps registers and offsets in the unit of the program, with the marks of the reader', () => {
@@ -66,6 +66,6 @@ describe('a paper told for its reader', () => {
   });
 
   it('says mm and points to whoever reads those', () => {
-    expect(toldPaper(paper, HOUSE).blocks[3]).toMatchObject({ rows: [['0.2069', '0.037', '2.80']], note: 'Lengths in mm.' });
+    expect(printedPaper(paper, HOUSE).blocks[3]).toMatchObject({ rows: [['0.2069', '0.037', '2.80']], note: 'Lengths in mm.' });
   });
 });

@@ -4,28 +4,28 @@ import type { Reader } from '../text/reader.ts';
 import { only } from '../text/say.ts';
 import type { Paper, PaperBlock, Said, TableBlock, WrittenBlock, WrittenPaper, WrittenTable } from './paper.ts';
 
-export const toldPaper = ({ title, subtitle, foot, blocks }: WrittenPaper, reader: Reader): Paper => ({
+export const printedPaper = ({ title, subtitle, foot, blocks }: WrittenPaper, reader: Reader): Paper => ({
   title: told(title, reader),
   subtitle: told(subtitle, reader),
   foot: told(foot, reader),
-  blocks: blocks.map((block) => toldBlock(block, reader)),
+  blocks: blocks.map((block) => printedBlock(block, reader)),
 });
 
 export const told = (said: Said, reader: Reader): string => print('kind' in said ? only(said) : said, reader);
 
-const toldBlock = (block: WrittenBlock, reader: Reader): PaperBlock => {
+const printedBlock = (block: WrittenBlock, reader: Reader): PaperBlock => {
   if (block.kind === 'heading') return { ...block, text: told(block.text, reader) };
   if (block.kind === 'text') return { ...block, text: told(block.text, reader) };
   if (block.kind === 'pairs')
     return { ...block, rows: block.rows.map(([label, value]) => [told(label, reader), told(value, reader)] as const) };
   if (block.kind === 'list') return { ...block, items: block.items.map((item) => told(item, reader)) };
-  if (block.kind === 'table') return toldTable(block, reader);
+  if (block.kind === 'table') return printedTable(block, reader);
   const bar = { unit: reader.length, decimal: reader.decimalMark };
   const labels = block.picture.labels.map((label) => ({ ...label, text: told(label.text, reader) }));
   return { ...block, picture: { ...block.picture, labels, bar }, caption: told(block.caption, reader) };
 };
 
-export const toldTable = ({ columns, rows, note, ...table }: WrittenTable, reader: Reader): TableBlock => ({
+export const printedTable = ({ columns, rows, note, ...table }: WrittenTable, reader: Reader): TableBlock => ({
   ...table,
   columns: columns.map((c) => ({ ...c, title: told(c.title, reader) })),
   rows: rows.map((row) => row.map((cell) => told(cell, reader))),

@@ -11,7 +11,7 @@ import type { JobFacts } from '../result/facts.ts';
 import type { MadeFacts } from '../result/outcome-facts.ts';
 import { HOUSE } from '../text/reader.ts';
 import type { TableBlock, WrittenPaper } from './paper.ts';
-import { toldPaper } from './paper-for-reader.ts';
+import { printedPaper } from './paper-for-reader.ts';
 import { annex } from './sheet/calculation-sheet.ts';
 import { holeSheet } from './sheet/hole-sheet.ts';
 import { inspectionSheet } from './sheet/inspection-sheet.ts';
@@ -30,7 +30,7 @@ const factsFor = (more: object): JobFacts => {
   return factsOf(run);
 };
 const tablesOf = (paper: WrittenPaper): readonly TableBlock[] =>
-  toldPaper(paper, HOUSE).blocks.flatMap((b) => (b.kind === 'table' ? [b] : []));
+  printedPaper(paper, HOUSE).blocks.flatMap((b) => (b.kind === 'table' ? [b] : []));
 const made = (of: JobFacts): MadeFacts => ({ cut: cut(of), program: program(of) });
 const facts = factsFor({});
 

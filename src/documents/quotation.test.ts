@@ -13,7 +13,7 @@ import { printPlain } from '../text/print/print.ts';
 import { HOUSE } from '../text/reader.ts';
 import { say } from '../text/say.ts';
 import type { Paper } from './paper.ts';
-import { toldPaper } from './paper-for-reader.ts';
+import { printedPaper } from './paper-for-reader.ts';
 import { paperText } from './paper-text.ts';
 import { reasonsForCustomer } from './part/customer-reasons.ts';
 import { quotation } from './sheet/quotation.ts';
@@ -22,7 +22,7 @@ type PictureBlock = Extract<Paper['blocks'][number], { readonly kind: 'picture' 
 
 const OWN_BUSINESS = /\b(wires?|pass(es)?|skims?|hours?|nozzles?|unattended|stack(ed)?|tabs?|lead-ins?|program|machine|job|kept|set)\b/i;
 
-const paperOf = (facts: JobFacts, cheaper = {}) => toldPaper(quotation(facts, { until: '2026-12-25', cheaper: [], ...cheaper }), HOUSE);
+const paperOf = (facts: JobFacts, cheaper = {}) => printedPaper(quotation(facts, { until: '2026-12-25', cheaper: [], ...cheaper }), HOUSE);
 const factsOfExample = (path: string) => factsOf(jobRun(`examples/${path}.job.json`, {}, '2026-11-25'));
 const pictureIn = (facts: JobFacts): PictureBlock['picture'] =>
   there(paperOf(facts).blocks.find((b): b is PictureBlock => b.kind === 'picture')).picture;

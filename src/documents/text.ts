@@ -3,7 +3,7 @@ import { count } from '../text/part.ts';
 import { HOUSE, type Reader } from '../text/reader.ts';
 import { phrases, say } from '../text/say.ts';
 import type { Said, TableBlock, WrittenTable } from './paper.ts';
-import { told, toldTable } from './paper-for-reader.ts';
+import { printedTable, told } from './paper-for-reader.ts';
 
 const WIDTH = 100;
 const MOST_ROWS = 40;
@@ -18,7 +18,7 @@ export interface Printer {
 export const printerIn = (reader: Reader): Printer => ({
   said: (said) => told(said, reader),
   wrapped: (said, lead) => brokenInto(told(said, reader), lead),
-  tableText: (table) => inColumns(toldTable(table, reader), reader),
+  tableText: (table) => inColumns(printedTable(table, reader), reader),
 });
 
 /** Breaks a text into lines, the first led by `lead`, the others by as many blanks. */

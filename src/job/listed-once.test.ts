@@ -5,10 +5,10 @@ import type { Finding } from '../text/finding.ts';
 import { contour, count, term } from '../text/part.ts';
 import { say } from '../text/say.ts';
 import type { Text } from '../text/text.ts';
-import { toldOnce } from './listed-once.ts';
+import { listedOnce } from './listed-once.ts';
 
 const refusal = (code: string, text: Text): Finding => ({ code, severity: 'refusal', text });
-const codes = (...findings: readonly Finding[]): readonly string[] => toldOnce(findings).map((f) => f.code);
+const codes = (...findings: readonly Finding[]): readonly string[] => listedOnce(findings).map((f) => f.code);
 
 describe('what was found', () => {
   it('is told once where drawing and plan find the same crossing, whichever loop they name first', () => {

@@ -19,7 +19,7 @@ const SAID_BEFORE: Readonly<Record<string, Before>> = {
 };
 
 /** The order is kept. What is dropped repeats a finding as grave, or quotes it whole. */
-export const toldOnce = (findings: readonly Finding[]): readonly Finding[] => {
+export const listedOnce = (findings: readonly Finding[]): readonly Finding[] => {
   const told = new Set(findings.flatMap((f) => [`${f.severity} ${f.code}`, `${f.severity} ${f.code} ${subjectOf(f)}`]));
   const refusals = findings.filter((f) => f.severity === 'refusal');
   return findings.filter((f) => {

@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { there } from '../../test/there.ts';
 import { readText } from '../cli/files.ts';
-import { toldPaper } from '../documents/paper-for-reader.ts';
+import { printedPaper } from '../documents/paper-for-reader.ts';
 import { paperText } from '../documents/paper-text.ts';
 import { holeSheet } from '../documents/sheet/hole-sheet.ts';
 import { setupSheet } from '../documents/sheet/setup-sheet.ts';
@@ -93,7 +93,7 @@ describe('a datum set by hand', () => {
     const hole = there(planOf(plain).contours.find((c) => c.loop === planOf(plain).order[0])).hole.at;
     const inches = (mm: number): string => Number((mm / 25.4).toFixed(4)).toString();
     for (const paper of [setupSheet(facts, { cut: cut(facts), program: program(facts) }), holeSheet(facts, cut(facts))]) {
-      const text = paperText(toldPaper(paper, HOUSE));
+      const text = paperText(printedPaper(paper, HOUSE));
       expect(text).toContain('X 12.5, Y -7.25 mm of the drawing');
       expect(text).toContain(inches(hole.x - datum.x));
       expect(text).toContain(inches(hole.y - datum.y));

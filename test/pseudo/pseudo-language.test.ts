@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { FIELDS, helpOf } from '../../src/app/fields/fields.ts';
 import { columnsOf, TABLES } from '../../src/app/shop/columns.ts';
 import { messages } from '../../src/app/words/messages.ts';
-import { toldSheet } from '../../src/app/work/sheet-for-reader.ts';
+import { printedSheet } from '../../src/app/work/sheet-for-reader.ts';
 import { sheetOf } from '../../src/app/work/sheet-of.ts';
 import { CHAPTERS } from '../../src/app/work/views.ts';
 import { jobRun } from '../../src/cli/inputs.ts';
@@ -91,7 +91,7 @@ const sheetLayers = ({ run, answer }: Ran): Layers => {
     answer: _,
     currency,
     ...parts
-  } = toldSheet({ ...sheetOf(answer, run), took: { core: 0, view: 0 } }, reader);
+  } = printedSheet({ ...sheetOf(answer, run), took: { core: 0, view: 0 } }, reader);
   const told = { ...parts, contours: picture?.contours.map(({ piece, tab }) => ({ piece, tab })) };
   return Object.fromEntries(Object.entries(told).map(([part, value]) => [`sheet, ${part}`, strings(value)]));
 };

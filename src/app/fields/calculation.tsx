@@ -1,7 +1,7 @@
 /** Why a number is what it is: a tree from the number down to the drawing, the shop and the handbooks, opened where it was asked. */
 import { type ReactNode, useEffect, useRef, useState } from 'react';
 import { useWords } from '../words/use-words.ts';
-import { toldWhy } from '../work/sheet-for-reader.ts';
+import { printedCalculation } from '../work/sheet-for-reader.ts';
 import type { WhyTree } from '../work/views.ts';
 import { useOnSheet, useTools } from './tools.ts';
 
@@ -59,7 +59,7 @@ const useWhy = (key: string): Told => {
     if (answer === undefined) return;
     let wanted = true;
     void Promise.resolve(sheet.worker().why(key)).then((tree) => {
-      if (wanted) setTold(tree === undefined ? { kind: 'unknown' } : { kind: 'told', tree: toldWhy(tree, sheet.tell) });
+      if (wanted) setTold(tree === undefined ? { kind: 'unknown' } : { kind: 'told', tree: printedCalculation(tree, sheet.tell) });
     });
     return () => {
       wanted = false;

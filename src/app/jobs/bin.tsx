@@ -1,7 +1,7 @@
 /** The bin under the list: what was put away and when, the way back, and where it lies. */
 import type { ReactNode } from 'react';
 import type { BinnedJob } from '../../server/message/answers.ts';
-import { toldLine } from '../state/answer-line.ts';
+import { printedLine } from '../state/answer-line.ts';
 import { useWords } from '../words/use-words.ts';
 
 import { Fault } from './job-list.tsx';
@@ -60,7 +60,7 @@ const BinRow = ({ job, away }: { readonly job: BinnedJob; readonly away: PutAway
           {words.putBack}
         </button>
       </div>
-      {job.line !== undefined && <p className="job-line">{toldLine(job.line)}</p>}
+      {job.line !== undefined && <p className="job-line">{printedLine(job.line)}</p>}
       {job.fault !== undefined && <p className="job-line fault">{job.fault}</p>}
       <Fault sentence={away.faults.get(job.id)} />
     </li>

@@ -2,7 +2,7 @@
 import { type ReactNode, useEffect, useRef } from 'react';
 import type { BinnedJob } from '../../server/message/answers.ts';
 import type { JobSummary } from '../../server/message/job-record.ts';
-import { type InForce, type Line, type Older, olderThan, toldLine } from '../state/answer-line.ts';
+import { type InForce, type Line, type Older, olderThan, printedLine } from '../state/answer-line.ts';
 import { useWords } from '../words/use-words.ts';
 import { changedWhen, type PutAway } from './put-away.ts';
 
@@ -71,7 +71,7 @@ const JobRow = ({ job, line, older, away }: JobRowProps): ReactNode => {
               <strong className="older-mark">{words.older(older)}</strong>{' '}
             </>
           )}
-          {line === undefined ? words.noLine : toldLine(line)}
+          {line === undefined ? words.noLine : printedLine(line)}
         </p>
       ) : (
         <p className="job-line fault">{fault}</p>

@@ -21,7 +21,7 @@ import { type OpenSheet, useSheet } from '../state/open-sheet.ts';
 import { programsOf } from '../state/programs.ts';
 import { useWords } from '../words/use-words.ts';
 import type { Judged } from '../work/job-worker.ts';
-import { toldComparison, toldJudged } from '../work/sheet-for-reader.ts';
+import { printedComparison, toldJudged } from '../work/sheet-for-reader.ts';
 import type { ContourView, ProgramView, ScheduleView } from '../work/views.ts';
 
 export interface PartProps {
@@ -212,7 +212,7 @@ export const PriceParts = ({ sheet, numbers }: PartProps): ReactNode => {
     <>
       <WhatIfs
         about={about}
-        ask={() => sheet.aside.ask(async (worker) => toldComparison(await worker.whatIfs(), sheet.tell))}
+        ask={() => sheet.aside.ask(async (worker) => printedComparison(await worker.whatIfs(), sheet.tell))}
         numbers={numbers}
         onTry={(name, change) => sheet.actions.edit(name, change)}
       />

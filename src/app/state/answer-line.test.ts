@@ -3,7 +3,7 @@ import { afterEach, describe, expect, it, vi } from 'vitest';
 import { inputsMark } from '../../server/message/answered-from.ts';
 import { mm, name } from '../../text/part.ts';
 import { say } from '../../text/say.ts';
-import { lineOf, olderThan, sameLine, toldLine } from './answer-line.ts';
+import { lineOf, olderThan, printedLine, sameLine } from './answer-line.ts';
 
 const OLD = 'Yes. Layer "BEND 2.5 mm" can be cut, 25 mm high, in 9 h 40 min; {curly} and 1,234.50 EUR.';
 const line = lineOf(say('test.line')`Yes. ${{ layer: name('BEND 2.5 mm') }}, ${{ height: mm(25.4) }} high.`);
@@ -16,20 +16,20 @@ describe('the line of a job', () => {
   afterEach(() => vi.unstubAllGlobals());
 
   it('of 0.3 is told letter by letter, whoever reads it', () => {
-    expect(toldLine(OLD)).toBe(OLD);
+    expect(printedLine(OLD)).toBe(OLD);
     kept({ preferences: { lengthUnit: 'inch' } });
-    expect(toldLine(OLD)).toBe(OLD);
+    expect(printedLine(OLD)).toBe(OLD);
   });
 
   it('that is kept as data is told in the units of its reader, names as they are', () => {
-    expect(toldLine(JSON.parse(JSON.stringify(line)) as typeof line)).toBe('Yes. BEND 2.5 mm, 25.4 mm high.');
+    expect(printedLine(JSON.parse(JSON.stringify(line)) as typeof line)).toBe('Yes. BEND 2.5 mm, 25.4 mm high.');
     kept({ preferences: { lengthUnit: 'inch' } });
-    expect(toldLine(line)).toBe('Yes. BEND 2.5 mm, 1 in high.');
+    expect(printedLine(line)).toBe('Yes. BEND 2.5 mm, 1 in high.');
   });
 
   it('falls back to its English where the template of another language asks for what it does not hold', () => {
     kept({ language: { code: 'de', templates: { 'test.line': 'Ja. {layer}, {width} breit.' }, nouns: {}, junctions: {}, joints: {} } });
-    expect(toldLine(line)).toBe('Yes. BEND 2.5 mm, 25.4 mm high.');
+    expect(printedLine(line)).toBe('Yes. BEND 2.5 mm, 25.4 mm high.');
   });
 
   it('is known again by what it says', () => {

@@ -45,7 +45,7 @@ export const olderThan = (
   return answeredFrom.version === version ? undefined : 'version';
 };
 
-export const toldLine = (line: Line): string => {
+export const printedLine = (line: Line): string => {
   const reader = readerOf(preferences());
   const text = typeof line === 'string' ? only(name(line)) : line;
   try {

@@ -9,7 +9,7 @@ import type { JobRecord } from '../../server/message/job-record.ts';
 import { NOTHING } from '../../text/say.ts';
 import type { JobWorker, Question } from '../work/job-worker.ts';
 import type { Tell } from '../work/sheet-for-reader.ts';
-import type { UntoldSheet } from '../work/views.ts';
+import type { SheetInTexts } from '../work/views.ts';
 import { lineOf, sameFrom, sameLine } from './answer-line.ts';
 import { type Aside, startAside } from './aside.ts';
 import { takeWorker } from './early-worker.ts';
@@ -157,7 +157,7 @@ const eventsOf = (
 });
 
 /** Notes in the browser's own timeline how long the user waited for an answer, until it was painted, and how much of that the core took. */
-const noteShown = ({ took }: UntoldSheet, asked: number): void => {
+const noteShown = ({ took }: SheetInTexts, asked: number): void => {
   requestAnimationFrame(() => setTimeout(() => performance.measure('answer shown', { start: asked, detail: took })));
 };
 

@@ -1,7 +1,7 @@
 /** The worker that runs the job: the newest question wins, an answer that takes long can be cancelled, and a worker that died is replaced. */
 import { proxy, type Remote, wrap } from 'comlink';
 import type { DrawingFile, JobWorker, Question, Tell } from '../work/job-worker.ts';
-import type { UntoldSheet } from '../work/views.ts';
+import type { SheetInTexts } from '../work/views.ts';
 
 export interface Runner {
   /** Asks; an older question that is not answered yet never will be. */
@@ -17,7 +17,7 @@ export interface RunnerEvents {
   readonly began: () => void;
   readonly tell: Tell;
   /** `asked` is when the question was asked, by the page's own clock, ms. */
-  readonly answered: (sheet: UntoldSheet, asked: number, question: Question) => void;
+  readonly answered: (sheet: SheetInTexts, asked: number, question: Question) => void;
   readonly failed: (sentence: string) => void;
 }
 

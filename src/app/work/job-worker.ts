@@ -6,7 +6,7 @@ import type { Comparison, PricePoint } from '../../result/comparison.ts';
 import type { PaperName } from '../../result/paper-names.ts';
 import type { Reader } from '../../text/reader.ts';
 import type { Text } from '../../text/text.ts';
-import type { DeviationView, FoundView, UntoldSheet, WhyTree } from './views.ts';
+import type { DeviationView, FoundView, SheetInTexts, WhyTree } from './views.ts';
 
 export interface DrawingFile {
   readonly name: string;
@@ -45,7 +45,7 @@ export interface JobWorker {
   /** The drawing of all runs that follow; what was remembered of another one is forgotten. */
   open(drawing: DrawingFile): void;
   /** Runs the job; stages that did not change since the last run are not run again. A text first waits for its font. */
-  run(question: Question, tell: Tell): UntoldSheet | Promise<UntoldSheet>;
+  run(question: Question, tell: Tell): SheetInTexts | Promise<SheetInTexts>;
   /** All below speak of the last run. */
   why(key: string): WhyTree<Text> | undefined;
   whatIfs(): Comparison;

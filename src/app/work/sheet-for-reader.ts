@@ -14,9 +14,9 @@ import type {
   SentenceMark,
   SentencePart,
   Sheet,
+  SheetInTexts,
   Shown,
   TableView,
-  UntoldSheet,
   WallView,
   WhyTree,
 } from './views.ts';
@@ -24,7 +24,7 @@ import type {
 export type Tell = (said: Text) => string;
 
 /** The program is left: it speaks as its control does. */
-export const toldSheet = (sheet: UntoldSheet, reader: Reader): Sheet => toldIn(sheet, reader, tellIn(reader));
+export const printedSheet = (sheet: SheetInTexts, reader: Reader): Sheet => printedIn(sheet, reader, tellIn(reader));
 
 /** Every text printed for a reader. */
 export const tellIn =
@@ -32,19 +32,19 @@ export const tellIn =
   (said) =>
     print(said, reader);
 
-const toldIn = (sheet: UntoldSheet, reader: Reader, tell: Tell): Sheet => ({
+const printedIn = (sheet: SheetInTexts, reader: Reader, tell: Tell): Sheet => ({
   ...sheet,
-  sentence: toldSentence(sheet.sentence, reader, tell),
+  sentence: printedSentence(sheet.sentence, reader, tell),
   findings: sheet.findings.map((f) => toldFinding(f, tell)),
   assumed: sheet.assumed.map(({ text, field }) => ({ text: tell(text), field })),
-  figures: sheet.figures.map((f) => toldShown(f, tell)),
+  figures: sheet.figures.map((f) => printedShown(f, tell)),
   ...tables(sheet, tell),
-  picture: sheet.picture && toldPicture(sheet.picture, tell),
+  picture: sheet.picture && printedPicture(sheet.picture, tell),
   schedule: sheet.schedule && printedSchedule(sheet.schedule, tell),
   wall: sheet.wall && toldWall(sheet.wall, tell),
   shape: sheet.shape && {
     name: tell(sheet.shape.name),
-    sizes: sheet.shape.sizes.map((s) => ({ ...s, shown: toldShown(s.shown, tell) })),
+    sizes: sheet.shape.sizes.map((s) => ({ ...s, shown: printedShown(s.shown, tell) })),
   },
 });
 
@@ -56,7 +56,7 @@ export const printedSchedule = (schedule: ScheduleView<Text>, tell: Tell): Sched
 });
 
 /** What fills a marked hole stands together, and so do the words between two of them. */
-const toldSentence = ({ text, marks }: MarkedSentence, reader: Reader, tell: Tell): readonly SentencePart[] => {
+const printedSentence = ({ text, marks }: MarkedSentence, reader: Reader, tell: Tell): readonly SentencePart[] => {
   const stretches: { text: string; readonly hole: string | undefined }[] = [];
   for (const part of printedParts(text, reader)) {
     const hole = part.holes.find((h) => Object.hasOwn(marks, h));
@@ -64,36 +64,36 @@ const toldSentence = ({ text, marks }: MarkedSentence, reader: Reader, tell: Tel
     if (last !== undefined && last.hole === hole) last.text += part.text;
     else stretches.push({ text: part.text, hole });
   }
-  return stretches.map((s) => toldPart(s.text, s.hole === undefined ? undefined : marks[s.hole], tell));
+  return stretches.map((s) => printedPartOfSheet(s.text, s.hole === undefined ? undefined : marks[s.hole], tell));
 };
 
-const toldPart = (text: string, mark: SentenceMark<Text> | undefined, tell: Tell): SentencePart => {
+const printedPartOfSheet = (text: string, mark: SentenceMark<Text> | undefined, tell: Tell): SentencePart => {
   if (mark === undefined) return { kind: 'words', text };
-  return mark.kind === 'result' ? { ...mark, text, shown: toldShown(mark.shown, tell) } : { ...mark, text };
+  return mark.kind === 'result' ? { ...mark, text, shown: printedShown(mark.shown, tell) } : { ...mark, text };
 };
 
-const toldShown = (shown: Shown<Text>, tell: Tell): Shown => ({ ...shown, name: tell(shown.name) });
+const printedShown = (shown: Shown<Text>, tell: Tell): Shown => ({ ...shown, name: tell(shown.name) });
 
 const TABLES = ['passes', 'wires', 'contours', 'hours', 'costs', 'breaks', 'budget', 'sizes', 'others'] as const;
 
-const tables = (sheet: UntoldSheet, tell: Tell): Record<(typeof TABLES)[number], TableView | undefined> =>
+const tables = (sheet: SheetInTexts, tell: Tell): Record<(typeof TABLES)[number], TableView | undefined> =>
   Object.fromEntries(
     TABLES.map((key) => {
       const table = sheet[key];
-      return [key, table && toldTable(table, tell)];
+      return [key, table && printedTable(table, tell)];
     }),
   ) as Record<(typeof TABLES)[number], TableView | undefined>;
 
-export const toldTable = (table: TableView<Text>, tell: Tell): TableView => ({
+export const printedTable = (table: TableView<Text>, tell: Tell): TableView => ({
   ...table,
   columns: table.columns.map((c) => ({ ...c, title: tell(c.title) })),
-  rows: table.rows.map((row) => row.map((cell) => (isShown(cell) ? toldShown(cell, tell) : tell(cell)))),
+  rows: table.rows.map((row) => row.map((cell) => (isShown(cell) ? printedShown(cell, tell) : tell(cell)))),
   note: table.note && tell(table.note),
 });
 
 const isShown = (cell: Text | Shown<Text>): cell is Shown<Text> => typeof cell === 'object' && 'key' in cell && 'unit' in cell;
 
-const toldFound = ({ code, severity, sentence, place, done, remedy, change, stands }: FoundView<Text>, tell: Tell): FoundView => ({
+const printedFinding = ({ code, severity, sentence, place, done, remedy, change, stands }: FoundView<Text>, tell: Tell): FoundView => ({
   code,
   severity,
   sentence: tell(sentence),
@@ -108,10 +108,10 @@ const toldFinding = (finding: FindingView<Text>, tell: Tell): FindingView => ({
   id: finding.id,
   chapter: finding.chapter,
   at: finding.at,
-  ...toldFound(finding, tell),
+  ...printedFinding(finding, tell),
 });
 
-const toldPicture = (picture: PictureView<Text>, tell: Tell): PictureView => ({
+const printedPicture = (picture: PictureView<Text>, tell: Tell): PictureView => ({
   ...picture,
   contours: picture.contours.map((c) => ({
     ...c,
@@ -125,26 +125,26 @@ const toldWall = (wall: WallView<Text>, tell: Tell): WallView => ({
   ...wall,
   passes: wall.passes.map((p) => ({
     ...p,
-    ra: toldShown(p.ra, tell),
-    damage: toldShown(p.damage, tell),
-    stock: toldShown(p.stock, tell),
-    gap: toldShown(p.gap, tell),
+    ra: printedShown(p.ra, tell),
+    damage: printedShown(p.damage, tell),
+    stock: printedShown(p.stock, tell),
+    gap: printedShown(p.gap, tell),
   })),
   faces: wall.faces.map((f) => ({ ...f, name: tell(f.name), sentence: tell(f.sentence) })),
   without: wall.without.map(tell),
 });
 
-export const toldWhy = (tree: WhyTree<Text>, tell: Tell): WhyTree => ({
+export const printedCalculation = (tree: WhyTree<Text>, tell: Tell): WhyTree => ({
   ...tree,
-  shown: toldShown(tree.shown, tell),
+  shown: printedShown(tree.shown, tell),
   source: tell(tree.source),
   formula: tree.formula && tell(tree.formula),
   warnings: tree.warnings.map(tell),
-  from: tree.from.map((f) => toldWhy(f, tell)),
+  from: tree.from.map((f) => printedCalculation(f, tell)),
 });
 
 /** What-ifs with what changes and why something cannot be tried. */
-export const toldComparison = (comparison: Comparison, tell: Tell): Comparison<string> =>
+export const printedComparison = (comparison: Comparison, tell: Tell): Comparison<string> =>
   comparison.kind === 'cannot'
     ? { ...comparison, reason: tell(comparison.reason) }
     : {
@@ -159,10 +159,10 @@ export const toldComparison = (comparison: Comparison, tell: Tell): Comparison<s
 export const toldJudged = (judged: Judged<Text>, tell: Tell): Judged =>
   judged.kind === 'cannot'
     ? { ...judged, sentence: tell(judged.sentence) }
-    : { ...judged, report: judged.report.map(tell), findings: judged.findings.map((f) => toldFound(f, tell)) };
+    : { ...judged, report: judged.report.map(tell), findings: judged.findings.map((f) => printedFinding(f, tell)) };
 
 export const toldCorrected = (corrected: Corrected<Text>, tell: Tell): Corrected => {
   if (corrected.kind === 'corrected') return corrected;
   if (corrected.kind === 'cannot') return { ...corrected, sentence: tell(corrected.sentence) };
-  return { ...corrected, findings: corrected.findings.map((f) => toldFound(f, tell)) };
+  return { ...corrected, findings: corrected.findings.map((f) => printedFinding(f, tell)) };
 };

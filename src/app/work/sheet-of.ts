@@ -13,13 +13,13 @@ import { scheduleView } from './schedule-view.ts';
 import { noView, sentenceView } from './sentence-view.ts';
 import { shapeView } from './shape-view.ts';
 import { breaksView, budgetView, costView, hoursView, othersView, passesTable, sizesView, wiresView } from './table-view.ts';
-import type { UntoldSheet } from './views.ts';
+import type { SheetInTexts } from './views.ts';
 import { wallView } from './wall-view.ts';
 
 const words = phrases('page.no-answer', { unusable: say`The inputs cannot be used.` });
 
 /** `took` is filled in by the worker. */
-export const sheetOf = (answer: Answer, run: JobRun): Omit<UntoldSheet, 'took'> => {
+export const sheetOf = (answer: Answer, run: JobRun): Omit<SheetInTexts, 'took'> => {
   if (answer.kind === 'answered') return answeredSheet(answer, run);
   const line = answer.kind === 'cannot' ? answer.sentence : (answer.findings[0]?.text ?? words.unusable);
   return {
@@ -32,7 +32,7 @@ export const sheetOf = (answer: Answer, run: JobRun): Omit<UntoldSheet, 'took'> 
   };
 };
 
-const answeredSheet = (answer: Answered, run: JobRun): Omit<UntoldSheet, 'took'> => {
+const answeredSheet = (answer: Answered, run: JobRun): Omit<SheetInTexts, 'took'> => {
   const { facts } = answer;
   const { drawing, asked, outcome, findings } = facts;
   const hours = hoursOf(facts);
@@ -70,5 +70,5 @@ const hoursTables = (estimate: HoursFacts['estimate'], quantity: number) => ({
   currency: estimate.currency,
 });
 
-const given = <K extends keyof UntoldSheet>(key: K, value: UntoldSheet[K] | undefined): Partial<Pick<UntoldSheet, K>> =>
-  value === undefined ? {} : ({ [key]: value } as unknown as Pick<UntoldSheet, K>);
+const given = <K extends keyof SheetInTexts>(key: K, value: SheetInTexts[K] | undefined): Partial<Pick<SheetInTexts, K>> =>
+  value === undefined ? {} : ({ [key]: value } as unknown as Pick<SheetInTexts, K>);

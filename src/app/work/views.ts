@@ -242,7 +242,7 @@ export interface ShapeSizeView<Said = string> {
 }
 
 /** As it comes from the worker. */
-export type UntoldSheet = Sheet<Text, MarkedSentence>;
+export type SheetInTexts = Sheet<Text, MarkedSentence>;
 
 /** The tables of a sheet; each stands where the job came so far. */
 export interface SheetTables<Said = string> {

@@ -23,7 +23,7 @@ import { findingViews, foundView } from './finding-view.ts';
 import type { DrawingFile, JobWorker, Question, Tell } from './job-worker.ts';
 import { noView } from './sentence-view.ts';
 import { sheetOf } from './sheet-of.ts';
-import type { UntoldSheet } from './views.ts';
+import type { SheetInTexts } from './views.ts';
 
 const words = phrases('page.worker', {
   noJob: say`No job yet.`,
@@ -40,7 +40,7 @@ let opened: { readonly drawing: DrawingFile; readonly memory: Memory } = {
 let last: { readonly run: JobRun; readonly answer: Answer } | undefined;
 
 /** Lettering alone needs a font and what can read it; nobody else waits for them. */
-const run = (question: Question, tell: Tell): UntoldSheet | Promise<UntoldSheet> => {
+const run = (question: Question, tell: Tell): SheetInTexts | Promise<SheetInTexts> => {
   const shape = question.input['shape'] as Readonly<Record<string, unknown>> | undefined;
   if (shape?.['kind'] !== 'lettering') return runWith(question, tell, {});
   // Without a server the shape itself says that there are no fonts.
@@ -50,7 +50,7 @@ const run = (question: Question, tell: Tell): UntoldSheet | Promise<UntoldSheet>
     .then((means) => runWith(question, tell, means));
 };
 
-const runWith = (question: Question, tell: Tell, means: ShapeMeans): UntoldSheet => {
+const runWith = (question: Question, tell: Tell, means: ShapeMeans): SheetInTexts => {
   const start = performance.now();
   const { drawing, memory } = opened;
   const asked = askedRun({ ...question, drawing: drawing.bytes, drawingName: drawing.name }, { memory, progress: tell }, () => means);
@@ -74,7 +74,7 @@ const runWith = (question: Question, tell: Tell, means: ShapeMeans): UntoldSheet
 };
 
 /** What may change threads instead of being copied: the numbers of pictures and moves. */
-const buffersOf = ({ picture, program }: UntoldSheet): ArrayBuffer[] => [
+const buffersOf = ({ picture, program }: SheetInTexts): ArrayBuffer[] => [
   ...(picture?.layers.flatMap((l) => l.chains.map((c) => c.segments.buffer as ArrayBuffer)) ?? []),
   ...(program === undefined ? [] : Object.values(program.moves).map((numbers) => numbers.buffer as ArrayBuffer)),
 ];

@@ -24,11 +24,11 @@ import { readSvg } from '../svg/read-svg.ts';
 import { capped } from './capped.ts';
 import { formatOf } from './format.ts';
 import { chainsInOrder, finishedChains, finishedLoops, loopName, loopsInOrder } from './numbered-loops.ts';
-import { toldChains } from './report-chains.ts';
-import { toldConflicts } from './report-conflicts.ts';
-import { toldJoining } from './report-joining.ts';
-import { toldTurnless } from './report-turnless.ts';
-import { toldEmpty, toldFit, toldHidden, toldSlivers, tooMuchWork } from './report-whole.ts';
+import { reportChains } from './report-chains.ts';
+import { reportConflicts } from './report-conflicts.ts';
+import { reportJoining } from './report-joining.ts';
+import { reportTurnless } from './report-turnless.ts';
+import { reportEmpty, reportFit, reportHidden, reportSlivers, tooMuchWork } from './report-whole.ts';
 import { decideUnits } from './units.ts';
 
 /**
@@ -100,17 +100,17 @@ const judged = (file: DrawnFile, units: DrawingUnits, tolerances: Tolerances, op
     layers: file.layers,
     findings: capped([
       ...told,
-      ...toldFit(fitted, units, tolerances.fit),
-      ...toldTurnless(turnless, fitted.pieces, units, tolerances.join),
-      ...toldJoining(joined.events, units),
-      ...toldConflicts(conflicts, names, units),
-      ...toldSlivers(
+      ...reportFit(fitted, units, tolerances.fit),
+      ...reportTurnless(turnless, fitted.pieces, units, tolerances.join),
+      ...reportJoining(joined.events, units),
+      ...reportConflicts(conflicts, names, units),
+      ...reportSlivers(
         finished.filter((_, i) => !tangled.has(i)),
         units,
       ),
-      ...toldChains(chains, units, tolerances.join),
-      ...toldHidden(finished),
-      ...toldEmpty(finished, chains.length, file),
+      ...reportChains(chains, units, tolerances.join),
+      ...reportHidden(finished),
+      ...reportEmpty(finished, chains.length, file),
     ]),
   };
 };

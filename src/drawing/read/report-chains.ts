@@ -16,9 +16,9 @@ import { point, spot } from '../place-in-file.ts';
 type NamedChain = FoundChain & { readonly id: string };
 
 /** One finding per open chain, with both its ends and what they lie near to. */
-export const toldChains = (chains: readonly NamedChain[], units: DrawingUnits, join: number): Finding[] => {
+export const reportChains = (chains: readonly NamedChain[], units: DrawingUnits, join: number): Finding[] => {
   const gaps = gapsOf(chains, join);
-  return chains.flatMap((chain, i) => [toldOpen(chain, itemAt(gaps, i), { units, join }), ...toldOnLoop(chain, units)]);
+  return chains.flatMap((chain, i) => [reportOpen(chain, itemAt(gaps, i), { units, join }), ...reportOnLoop(chain, units)]);
 };
 
 /** The end of a chain nearest to one of this chain's ends. */
@@ -80,7 +80,7 @@ interface Told {
   readonly join: number;
 }
 
-const toldOpen = (chain: NamedChain, { gaps, names, closing }: Apart, { units, join }: Told): Finding => {
+const reportOpen = (chain: NamedChain, { gaps, names, closing }: Apart, { units, join }: Told): Finding => {
   const own = distanceBetween(chain.from, chain.to);
   const apart = own > join && own < chain.length / 4;
   const beside = gaps.flatMap((gap, i) => (itemAt(names, i) === chain.id ? [] : [words.gap(gap, itemAt(names, i), units)]));
@@ -105,7 +105,7 @@ const helpFor = (near: boolean, apart: boolean, closing: number): Text | Remedy 
 /** mm: the job allows no more. */
 const MOST_JOINED = 1;
 
-const toldOnLoop = (chain: NamedChain, units: DrawingUnits): Finding[] =>
+const reportOnLoop = (chain: NamedChain, units: DrawingUnits): Finding[] =>
   chain.onLoop.length === 0
     ? []
     : [

@@ -21,16 +21,16 @@ export interface NamedLoop {
   readonly segments: readonly Segment[];
 }
 
-export const toldConflicts = (conflicts: readonly Conflict[], loops: readonly NamedLoop[], units: DrawingUnits): Finding[] =>
+export const reportConflicts = (conflicts: readonly Conflict[], loops: readonly NamedLoop[], units: DrawingUnits): Finding[] =>
   conflicts.flatMap((conflict) => {
     const [first, second] = [itemAt(loops, conflict.first), itemAt(loops, conflict.second)];
-    const told = first === second ? [toldSelf(conflict, first, units)] : toldPair(conflict, first, second, units);
+    const told = first === second ? [reportSelf(conflict, first, units)] : reportPair(conflict, first, second, units);
     // What lies on a hidden layer is not cut, so nothing has to be refused for its sake.
     return first.hidden || second.hidden ? told.map((f) => ({ ...f, severity: 'note' as const })) : told;
   });
 
 /** Where it crosses itself it cannot be cut; where it only touches itself or runs over itself there may be a meaning. */
-const toldSelf = (conflict: Conflict, loop: NamedLoop, units: DrawingUnits): Finding => {
+const reportSelf = (conflict: Conflict, loop: NamedLoop, units: DrawingUnits): Finding => {
   const along = conflict.contacts.filter((c) => c.kind === 'overlap');
   const crossing = conflict.contacts.find((c) => c.kind === 'crossing' && !endsAnOverlap(c, along));
   // A search that was ended among crossings has not seen them all.
@@ -48,7 +48,7 @@ const toldSelf = (conflict: Conflict, loop: NamedLoop, units: DrawingUnits): Fin
 };
 
 /** Crossing, sharing and touching are told apart; each once per pair of loops, at its first place. */
-const toldPair = (conflict: Conflict, a: NamedLoop, b: NamedLoop, units: DrawingUnits): Finding[] => {
+const reportPair = (conflict: Conflict, a: NamedLoop, b: NamedLoop, units: DrawingUnits): Finding[] => {
   const both = list(
     (conflict.first < conflict.second ? [a, b] : [b, a]).map((loop) => contour(loop.id)),
     'and',

@@ -13,7 +13,7 @@ import type { FoundLoop } from '../piece/loop-found.ts';
 import { point, spot } from '../place-in-file.ts';
 
 /** What was repaired or found wanting while joining, in the order of the stages. */
-export const toldJoining = (events: JoinEvents, units: DrawingUnits): Finding[] => [
+export const reportJoining = (events: JoinEvents, units: DrawingUnits): Finding[] => [
   ...aboutPieces(events, units),
   ...aboutEnds(events, units),
   ...aboutLoops(events, units),
@@ -49,7 +49,7 @@ const aboutEnds = (events: JoinEvents, units: DrawingUnits): Finding[] => [
       done: say`They were joined.`,
     }),
   ),
-  ...toldRounding(events.rounded, units),
+  ...reportRounding(events.rounded, units),
   ...events.branches.map(({ at, ends, settled }) =>
     settled
       ? find(
@@ -91,7 +91,7 @@ const aboutEnds = (events: JoinEvents, units: DrawingUnits): Finding[] => [
 ];
 
 const aboutLoops = (events: JoinEvents, units: DrawingUnits): Finding[] => [
-  ...events.flat.map((loop) => toldFlat(loop, units)),
+  ...events.flat.map((loop) => reportFlat(loop, units)),
   ...events.doubledLoops.map(({ copy, kept }) =>
     find(
       'doubled-loop-dropped',
@@ -119,7 +119,7 @@ const placesOf = (places: NonEmpty<Point>, units: DrawingUnits): Part | Text => 
   return places.length === 1 ? at : words.andOthers(at, places.length - 1);
 };
 
-const toldRounding = (rounded: JoinEvents['rounded'], units: DrawingUnits): Finding[] =>
+const reportRounding = (rounded: JoinEvents['rounded'], units: DrawingUnits): Finding[] =>
   rounded.at === undefined
     ? []
     : [
@@ -130,7 +130,7 @@ const toldRounding = (rounded: JoinEvents['rounded'], units: DrawingUnits): Find
         ),
       ];
 
-const toldFlat = (loop: FoundLoop, units: DrawingUnits): Finding => {
+const reportFlat = (loop: FoundLoop, units: DrawingUnits): Finding => {
   const at = loop.contour.segments[0].from;
   return find(
     'loop-without-area',

@@ -13,7 +13,12 @@ import { type DrawnPiece, fromOf, toOf } from '../piece/piece.ts';
 import { point, spot } from '../place-in-file.ts';
 
 /** @param join mm: so near to another end an arc without turn is what was left of a fillet */
-export const toldTurnless = (arcs: readonly DrawnCurve[], pieces: readonly DrawnPiece[], units: DrawingUnits, join: number): Finding[] => {
+export const reportTurnless = (
+  arcs: readonly DrawnCurve[],
+  pieces: readonly DrawnPiece[],
+  units: DrawingUnits,
+  join: number,
+): Finding[] => {
   if (arcs.length === 0) return [];
   const endsAt = endsOf(pieces, Math.max(join, LEAST_REACH));
   return arcs.map((arc) => told(arc, endsAt, units));

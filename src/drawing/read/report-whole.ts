@@ -10,7 +10,7 @@ import { find } from '../findings.ts';
 import type { Fitted } from '../piece/fit-pieces.ts';
 import { point, spot } from '../place-in-file.ts';
 
-export const toldFit = (fitted: Fitted, units: DrawingUnits, within: number): Finding[] => [
+export const reportFit = (fitted: Fitted, units: DrawingUnits, within: number): Finding[] => [
   ...(fitted.curves === 0
     ? []
     : [
@@ -41,7 +41,7 @@ const HAIR = 1e-6;
 const SLIVER = 0.01;
 
 /** @param loops that do not meet themselves: the width of others says nothing */
-export const toldSlivers = (loops: readonly Loop[], units: DrawingUnits): Finding[] =>
+export const reportSlivers = (loops: readonly Loop[], units: DrawingUnits): Finding[] =>
   loops.flatMap((loop) => {
     const width = ((2 * loop.area) / loop.perimeter) * units.millimetres;
     if (loop.hidden || width >= SLIVER || width === 0) return [];
@@ -59,7 +59,7 @@ export const toldSlivers = (loops: readonly Loop[], units: DrawingUnits): Findin
     ];
   });
 
-export const toldHidden = (loops: readonly Loop[]): Finding[] => {
+export const reportHidden = (loops: readonly Loop[]): Finding[] => {
   const hidden = loops.filter((loop) => loop.hidden);
   if (hidden.length === 0) return [];
   const layers = [...new Set(hidden.map((loop) => loop.layer))].sort();
@@ -70,7 +70,7 @@ export const toldHidden = (loops: readonly Loop[]): Finding[] => {
   ];
 };
 
-export const toldEmpty = (loops: readonly Loop[], chains: number, file: DrawnFile): Finding[] => {
+export const reportEmpty = (loops: readonly Loop[], chains: number, file: DrawnFile): Finding[] => {
   if (loops.some((loop) => !loop.hidden)) return [];
   const why =
     loops.length > 0

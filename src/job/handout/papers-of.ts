@@ -1,7 +1,7 @@
 /** The papers of a job before they are set: the same for the printer and the screen. */
 
 import type { Paper, WrittenPaper } from '../../documents/paper.ts';
-import { toldPaper } from '../../documents/paper-for-reader.ts';
+import { printedPaper } from '../../documents/paper-for-reader.ts';
 import { annex } from '../../documents/sheet/calculation-sheet.ts';
 import { holeSheet } from '../../documents/sheet/hole-sheet.ts';
 import { inspectionSheet } from '../../documents/sheet/inspection-sheet.ts';
@@ -19,7 +19,7 @@ import { cheaperWays } from '../what-if/cheaper.ts';
 export const paperOf = (name: PaperName, facts: JobFacts, run: JobRun, reader = readerOfPapers(run)): Paper | undefined => {
   const written = writtenPaper(name, facts, run);
   const places = { drawn: facts.drawing.units.millimetres, places: run.dialect.units };
-  return written && toldPaper(written, isUsual(reader) ? reader : { ...reader, ...places });
+  return written && printedPaper(written, isUsual(reader) ? reader : { ...reader, ...places });
 };
 
 /** Every paper that there is of this job. */

@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { readText } from '../../cli/files.ts';
 import { jobRun } from '../../cli/inputs.ts';
-import { toldPaper } from '../../documents/paper-for-reader.ts';
+import { printedPaper } from '../../documents/paper-for-reader.ts';
 import { paperText } from '../../documents/paper-text.ts';
 import { setupSheet } from '../../documents/sheet/setup-sheet.ts';
 import { sentenceOf } from '../../text/finding.fixture.ts';
@@ -16,7 +16,7 @@ const insert: JobRun = jobRun('examples/form-insert/form-insert-eased.job.json',
 
 const sheetOf = (run: JobRun): string => {
   const facts = factsOf(run);
-  return paperText(toldPaper(setupSheet(facts, { cut: cut(facts), program: program(facts) }), HOUSE));
+  return paperText(printedPaper(setupSheet(facts, { cut: cut(facts), program: program(facts) }), HOUSE));
 };
 
 describe('papers', () => {

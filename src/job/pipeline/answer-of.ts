@@ -14,7 +14,7 @@ import type { Finding } from '../../text/finding.ts';
 import { byGravity } from '../../text/severity.ts';
 import { ratesInvented } from '../built-in-shop.ts';
 import type { JobRun } from '../job-run.ts';
-import { toldOnce } from '../listed-once.ts';
+import { listedOnce } from '../listed-once.ts';
 import { inDrawingUnits } from '../places-in-drawing.ts';
 import { assumptions } from '../request/assumptions.ts';
 import { withoutCutLines } from '../request/open-line-request.ts';
@@ -206,4 +206,4 @@ const inputFindings = ({ job, shape, notes }: JobRun, cut?: CutFacts): readonly 
 
 /** Of drawing and stages, the gravest first, in the unit of the drawing, each told once. */
 const findingsOf = ({ drawing, request }: Judged, later: readonly Finding[]): readonly Finding[] =>
-  toldOnce(byGravity([...withoutCutLines(drawing.findings, request?.lines ?? []), ...inDrawingUnits(later, drawing.units)]));
+  listedOnce(byGravity([...withoutCutLines(drawing.findings, request?.lines ?? []), ...inDrawingUnits(later, drawing.units)]));

@@ -10,7 +10,7 @@ import { name } from '../../text/part.ts';
 import { say } from '../../text/say.ts';
 import { proofQuestion, rectangleOf, type SetupFile } from '../files/setup-file.ts';
 import { find } from '../findings.ts';
-import { toldOnce } from '../listed-once.ts';
+import { listedOnce } from '../listed-once.ts';
 import { inDrawingUnits } from '../places-in-drawing.ts';
 import { easeLoops } from '../request/rounded-corners.ts';
 
@@ -67,7 +67,7 @@ export const proveAgain = ({ program, drawing: bytes, drawingName, units, setup 
     };
   const question = proofQuestion(program, setup, wanted, block, lines);
   const proof = proveProgram(question);
-  return { kind: 'judged', proof: { ...proof, findings: toldOnce(inDrawingUnits(proof.findings, drawing.units)) }, question, drawing };
+  return { kind: 'judged', proof: { ...proof, findings: listedOnce(inDrawingUnits(proof.findings, drawing.units)) }, question, drawing };
 };
 
 /** As it was read when the program was made, unless the user says another unit now. */

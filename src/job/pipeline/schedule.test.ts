@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { jobRun } from '../../cli/inputs.ts';
-import { toldPaper } from '../../documents/paper-for-reader.ts';
+import { printedPaper } from '../../documents/paper-for-reader.ts';
 import { paperText } from '../../documents/paper-text.ts';
 import { setupSheet } from '../../documents/sheet/setup-sheet.ts';
 import { isoOf } from '../../estimate/schedule/moment.ts';
@@ -53,7 +53,7 @@ describe('a job on the schedule', () => {
   });
 
   it('is told by the set-up sheet at every stop, and as data', () => {
-    const sheet = paperText(toldPaper(setupSheet(facts, { cut: cut(facts), program: program(facts) }), HOUSE));
+    const sheet = paperText(printedPaper(setupSheet(facts, { cut: cut(facts), program: program(facts) }), HOUSE));
     expect(sheet).toMatch(/^ +Stop +Time /m);
     const rows = sheet.split('\n').filter((l) => /^ {2}\d+ +Thu \d\d:\d\d {2}\d+ /.test(l));
     expect(rows.length).toBe(program(facts).proof.stops.length);

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { jobRun } from '../../cli/inputs.ts';
-import { toldPaper } from '../../documents/paper-for-reader.ts';
+import { printedPaper } from '../../documents/paper-for-reader.ts';
 import { paperText } from '../../documents/paper-text.ts';
 import { quotation } from '../../documents/sheet/quotation.ts';
 import { saidOf } from '../../quantity/source.ts';
@@ -17,7 +17,7 @@ const die: JobRun = jobRun('examples/die-plate/die-plate.job.json', {}, '2026-11
 const withJob = (more: Partial<JobRun['job']>): JobRun => ({ ...die, job: { ...die.job, ...more } });
 const sentence = (run: JobRun): string => printPlain(factsOf(run).sentence);
 const quoted = (run: JobRun): string =>
-  paperText(toldPaper(quotation(factsOf(run), { until: '2026-12-25', cheaper: [] }), HOUSE)).replace(/\s+/g, ' ');
+  paperText(printedPaper(quotation(factsOf(run), { until: '2026-12-25', cheaper: [] }), HOUSE)).replace(/\s+/g, ' ');
 const question = (stands = 1): Finding => ({ code: 'branched', severity: 'doubt', text: saidOf('A line ends at nothing.'), stands });
 
 describe('a yes', () => {
