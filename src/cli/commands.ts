@@ -70,6 +70,7 @@ const withJobOptions = (command: Command): Command =>
     .option('--tolerance <length>', printPlain(options.tolerance))
     .option('--program-share <share>', printPlain(options.programShare))
     .option('--inside-corner <length>', printPlain(options.insideCorner))
+    .option('--start-hole <length>', printPlain(options.startHole))
     .option('--ease <length>', printPlain(options.ease))
     .option('--join <length>', printPlain(options.join))
     .option('--quantity <number>', printPlain(options.quantity))

@@ -25,6 +25,7 @@ export interface AnswerOptions {
   readonly tolerance?: string;
   readonly programShare?: string;
   readonly insideCorner?: string;
+  readonly startHole?: string;
   readonly ease?: string;
   readonly join?: string | undefined;
   readonly quantity?: string;
@@ -38,7 +39,7 @@ export interface AnswerOptions {
   readonly paperDecimals?: string;
 }
 
-const LENGTHS = ['height', 'tolerance', 'insideCorner', 'ease', 'join'] as const;
+const LENGTHS = ['height', 'tolerance', 'insideCorner', 'startHole', 'ease', 'join'] as const;
 const NUMBERS = ['finish', 'quantity', 'programShare'] as const;
 const WORDS = ['name', 'material', 'wire', 'units', 'outline', 'date'] as const;
 

@@ -100,7 +100,7 @@ export const manualOfLoops = {
     meaning:
       'Three or more ends meet at a place and lie on different layers, and at least one of these layers closes into whole loops without the others. Such layers were joined by themselves: what lies on the others does not divide their loops. A centre line from corner to corner of a part, or one part drawn over another, is met so.',
     matters: 'Joined together, all these lines would divide the part into pieces that were never meant, each cut by itself.',
-    remedy: 'Name the layers that are to be cut (`layers` in the job, `--layers`), or draw on one layer what belongs together.',
+    remedy: 'Name the layers that are to be cut (`layers` in the job), or draw on one layer what belongs together.',
   },
   branched: {
     title: 'Three or more ends meet in one place',

@@ -6,6 +6,8 @@ import { tellingSchema } from './reader-keys.ts';
 
 const spot = z.strictObject({ x: z.number(), y: z.number() });
 const positive = z.number().positive().finite();
+/** mm: foils are not cut thinner, and neither the proof nor the models of other ways to cut mean anything below. */
+const LEAST_HEIGHT = 0.01;
 
 export const jobSchema = z
   .strictObject({
@@ -18,7 +20,7 @@ export const jobSchema = z
     units: z.enum(['mm', 'inch', 'µm', 'cm', 'm']).optional().describe('Unit of the drawing; overrules its header'),
     join: z.number().min(0).max(1).default(0.005).describe('Gaps up to this are joined, mm'),
     material: z.string().default('d2').describe('Key of a material; see kerfwright list'),
-    height: positive.max(1000).default(25).describe('Thickness of the block, or of one sheet of a stack, mm'),
+    height: z.number().min(LEAST_HEIGHT).max(1000).default(25).describe('Thickness of the block, or of one sheet of a stack, mm'),
     wire: z.string().optional().describe('Key of a wire of the shop; selected when left out'),
     finish: positive.max(25).default(1.6).describe('Required Ra, µm'),
     tolerance: positive.max(5).default(0.02).describe('Profile tolerance either side of the drawing, mm'),
