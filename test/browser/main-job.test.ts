@@ -134,7 +134,7 @@ describe('a job of a dropped drawing', () => {
     await edit(page, 'finish', '0.6');
     await edit(page, 'tolerance', '0.01');
     await undo.click();
-    expect(await answered(page)).toContain('±0.02 mm required');
+    expect(await answered(page)).toContain('±0.02 mm assumed');
     await page.getByRole('button', { name: /^Redo: tolerance/i }).click();
     expect(await answered(page)).toContain('±0.01 mm required');
     await saved(page);

@@ -19,7 +19,7 @@ import {
 } from './hands.ts';
 import { ask, type Stand, shutOut, stand } from './stand.ts';
 
-const LETTER = 'G21 G90\nDear Sir\n\nM02\n';
+const LETTER = 'G71 G90\nDear Sir\n\nM02\n';
 
 let server: Stand;
 let sheet: Desk;
