@@ -8,7 +8,7 @@ import { withoutHelp } from './tools/without-help.ts';
 const noHelp: Rolldown.Plugin = {
   name: 'no-help',
   transform: {
-    filter: { code: /\.describe\(/ },
+    filter: { code: /\.(describe|meta)\(/ },
     handler(code) {
       return { code: withoutHelp(code, this.parse(code)), map: null };
     },

@@ -15,6 +15,12 @@ describe('help texts in a bundle', () => {
     expect(without(code)).toBe('z.object({ a: z.int(), b: z.string() })');
   });
 
+  it('go with the unit that stands beside them', () => {
+    expect(without("z.number().meta({ description: 'Depth, mm', unit: 'mm' }).default(2)")).toBe('z.number().default(2)');
+    const code = "z.number().meta({ description: depth, unit: 'mm' }); z.number().meta({ id: 'depth' }); s.meta();";
+    expect(without(code)).toBe(code);
+  });
+
   it('stay where they are worked out, and where something else is described', () => {
     const code = "z.int().describe(words.teeth); z.int().describe(n + ' teeth'); test.describe('teeth', () => count()); describe('teeth');";
     expect(without(code)).toBe(code);

