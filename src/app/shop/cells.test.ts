@@ -50,6 +50,10 @@ describe('cells of the shop', () => {
     expect([yen.unit, cellText({ price: 1150 }, yen, '.'), withCell({}, yen, '1150')]).toEqual(['JPY/kg', '1150', { price: 1150 }]);
     const markup = columnAt('rates', 'markup');
     expect([markup.unit, cellText({ markup: 0.18 }, markup, '.'), withCell({}, markup, '7')]).toEqual(['%', '18', { markup: 0.07 }]);
+    const machine = columnAt('rates', 'machineHour');
+    const typed = (text: string): unknown => withCell({}, machine, text)['machineHour'];
+    expect(['45', '45,00 EUR', '45 EUR/h', '45.00eur', '45 USD', '45 %'].map(typed)).toEqual([4500, 4500, 4500, 4500, '45 USD', '45 %']);
+    expect(withCell({}, markup, '18 %')).toEqual({ markup: 0.18 });
   });
 
   it('show lists, prices by key and passes without brackets, and read them again', () => {

@@ -59,9 +59,15 @@ const cellValue = (column: Column, text: string, before: unknown): unknown => {
 
 type Reading = (text: string, column: Column) => unknown;
 
-const scaled: Reading = (text, { scale }) => {
-  const value = numberIn(text);
+const scaled: Reading = (text, { scale, unit }) => {
+  const value = numberIn(withoutUnit(text, unit));
   return value === undefined ? text : settled(value * scale);
+};
+
+/** '45 EUR', '45 EUR/h' and '18 %' where the head of the column says EUR/h and %; another currency is no number, and is told. */
+const withoutUnit = (text: string, unit: string): string => {
+  const said = [unit, unit.split('/')[0] ?? ''].find((u) => u !== '' && text.toUpperCase().endsWith(u.toUpperCase()));
+  return said === undefined ? text : text.slice(0, -said.length).trim();
 };
 
 const entriesIn = (text: string): readonly string[] =>

@@ -17,8 +17,8 @@ export const annex = (facts: JobFacts, cut: CutFacts): WrittenPaper => ({
   blocks: [
     { kind: 'text', text: facts.sentence, large: true },
     { kind: 'text', text: words.about },
-    ...trees(cut, hoursOf(facts)?.estimate),
     ...adding(hoursOf(facts)?.estimate),
+    ...trees(cut, hoursOf(facts)?.estimate),
   ],
 });
 

@@ -125,7 +125,7 @@ const words = phrases('hole-sheet', {
   datum: ({ x, y }: Hole['at']) => say`the program zero, X ${{ x: bare(x, 'mm', upTo(3)) }}, Y ${{ y: length(y) }} of the drawing`,
   temperature: say`Temperature`,
   scaled: say`the program is scaled for temperature; holes by this table are close enough`,
-  caption: say`Plan view, ${{ unit: unitName('mm') }}. Ring with cross: program zero, if in view. Numbered: start holes.`,
+  caption: say`Plan view, ${{ unit: unitName('mm') }}. Ring with cross: program zero, if in view. Start holes bear the names of the contours started from them.`,
   hole: say`Hole`,
   for: say`For`,
   done: say`Done`,

@@ -141,11 +141,11 @@ const pencilMarks = (facts: JobFacts): readonly WrittenBlock[] => {
 };
 
 const caption = phrases('set-up-caption', {
-  plan: say`Plan view, ${{ unit: unitName('mm') }}. Ring with cross: program zero, if in view. Numbered: start holes in cutting order. Dashed: lead-in. Thick bar: tab.`,
+  plan: say`Plan view, ${{ unit: unitName('mm') }}. Ring with cross: program zero, if in view. Start holes bear the names of the contours started from them. Dashed: lead-in. Thick bar: tab.`,
   rings: say`Grey rings: no-core cut.`,
   openLine: say`C: open line that is cut.`,
   openLines: say`C: open lines that are cut.`,
-  inTheOpen: say`Numbered beside the block: threaded clear of the block.`,
+  inTheOpen: say`Named beside the block: threaded clear of the block.`,
   clamp: say`Grey crossed box: clamp.`,
 });
 
