@@ -2,7 +2,7 @@
 import { type Path, path } from '../../src/geometry/contour.ts';
 import { line, point, type Segment } from '../../src/geometry/segment.ts';
 import { easeLoops } from '../../src/job/request/rounded-corners.ts';
-import type { Dialect } from '../../src/nc/dialect/dialect.ts';
+import { type Dialect, standardDialect } from '../../src/nc/dialect/dialect.ts';
 import { disc, loop, polygon, questionFor, rectangle, slot } from '../../src/plan/plan.fixture.ts';
 import type { PlanQuestion, WantedLoop } from '../../src/plan/question.ts';
 import { asked, inControl, inPath } from '../planned.ts';
@@ -45,6 +45,8 @@ type Kind = readonly [name: string, question: PlanQuestion, frame: PlannedJob['f
 
 const KINDS: readonly Kind[] = [
   ['die opening', inBlock([loop('A', rectangle(5, 4, 10, 8), 1)]), 'stays'],
+  ['die opening, no words of its own', inBlock([loop('A', rectangle(5, 4, 10, 8), 1)]), 'stays', standardDialect],
+  ['part on a tab, no words of its own', parts(washer), 'waste', standardDialect],
   ['die opening, path compensated', inBlock([loop('A', slot(7, 8, 6, 5), 1)]), 'stays', inPath],
   [
     'two openings, roughs first',
@@ -110,7 +112,7 @@ const jobOf = ([name, question, frame, dialect = inControl, waste]: Kind): Plann
     frame,
     question: { ...rest, insideCorner },
     stretches: stretchesFrom(lines, /^\(CONTOUR|^\(C1|^\(LINE/),
-    passes: stretchesFrom(lines, /^E\d/),
+    passes: stretchesFrom(lines, /^E\d|^M00 \(CONDITION/),
     ...(waste === undefined ? {} : { waste }),
   };
 };
