@@ -64,6 +64,7 @@ export const catalogue = {
   'loops-touch': 'warning',
   'loops-share-edge': 'doubt',
   'loop-partly-hidden': 'doubt',
+  'looks-like-border': 'doubt',
   'loops-hidden': 'note',
   'no-loop': 'refusal',
 } satisfies Catalogue;

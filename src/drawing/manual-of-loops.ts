@@ -178,6 +178,13 @@ export const manualOfLoops = {
     matters: 'The layer may have been hidden by mistake, or its lines may be left-overs that happen to fit.',
     remedy: 'Check that the loop is the outline you want, and have the layer shown or the outline closed.',
   },
+  'looks-like-border': {
+    title: 'A contour looks like the border of a drawing sheet',
+    meaning:
+      'A rectangle around other contours has the size of a sheet (A4 to A0, letter sizes A to E), or lies on a layer that is named for a border or a title block. A second rectangle within it counts as well. All of them are one question. They were kept as drawn.',
+    matters: 'A border taken for the part is cut, and the part in it is taken for an opening and falls out as waste.',
+    remedy: 'Name the layers that are to be cut (`layers`), or delete the border in the drawing.',
+  },
   'loops-hidden': {
     title: 'Loops on hidden layers are left out',
     meaning:

@@ -24,6 +24,7 @@ import { readSvg } from '../svg/read-svg.ts';
 import { capped } from './capped.ts';
 import { formatOf } from './format.ts';
 import { chainsInOrder, finishedChains, finishedLoops, loopName, loopsInOrder } from './numbered-loops.ts';
+import { reportBorders } from './report-border.ts';
 import { reportChains } from './report-chains.ts';
 import { reportConflicts } from './report-conflicts.ts';
 import { reportJoining } from './report-joining.ts';
@@ -109,6 +110,7 @@ const judged = (file: DrawnFile, units: DrawingUnits, tolerances: Tolerances, op
         units,
       ),
       ...reportChains(chains, units, tolerances.join),
+      ...reportBorders(finished, units),
       ...reportHidden(finished),
       ...reportEmpty(finished, chains.length, file),
     ]),

@@ -1,0 +1,37 @@
+/** A border around the part is asked about, once, and a part that is a rectangle is not. */
+import { describe, expect, it } from 'vitest';
+import { asciiDxf, dxfTags, lineTags, type Tag } from '../../../test/dxf-writer.ts';
+import { sentenceOf } from '../../text/finding.fixture.ts';
+import type { Finding } from '../../text/finding.ts';
+import { readDrawing } from './read-drawing.ts';
+
+const box = (x: number, y: number, wide: number, high: number, layer = 'part'): readonly (readonly Tag[])[] => [
+  lineTags(x, y, x + wide, y, layer),
+  lineTags(x + wide, y, x + wide, y + high, layer),
+  lineTags(x + wide, y + high, x, y + high, layer),
+  lineTags(x, y + high, x, y, layer),
+];
+const asked = (...entities: readonly (readonly Tag[])[]): readonly Finding[] =>
+  readDrawing(asciiDxf(dxfTags({ units: 4, entities })), 'a.dxf').findings.filter((f) => f.code === 'looks-like-border');
+const part = [...box(100, 100, 60, 40), ...box(110, 110, 20, 20)];
+
+describe('the border of a sheet', () => {
+  it.each([
+    ['of ISO size', box(0, 0, 420, 297, 'lines'), 'L1 on layer lines, 420 mm by 297 mm, looks like'],
+    ['standing', box(0, 0, 297, 420, 'lines'), '297 mm by 420 mm'],
+    ['of letter size', box(0, 0, 431.8, 279.4, 'lines'), 'looks like the border'],
+    ['by its layer', box(10, 10, 300, 250, 'TITLE_BLOCK'), 'on layer TITLE_BLOCK'],
+    ['with an inner one', [...box(0, 0, 420, 297, 'border'), ...box(10, 10, 400, 277, 'border')], 'L1 and L2 look like the border'],
+  ])('is one question: %s', (_, border, sentence) => {
+    const [told, ...more] = asked(...border, ...part);
+    expect([sentenceOf(told), more]).toEqual([expect.stringContaining(sentence), []]);
+    expect([told?.severity, told?.remedy?.field]).toEqual(['doubt', 'layers']);
+  });
+
+  it('is not seen in a part, an empty rectangle or one among others', () => {
+    expect(asked(...part)).toEqual([]);
+    expect(asked(...box(0, 0, 420, 297))).toEqual([]);
+    expect(asked(...box(0, 0, 421, 297), ...part)).toEqual([]);
+    expect(asked(...box(0, 0, 600, 400), ...box(50, 50, 420, 297), ...part)).toEqual([]);
+  });
+});
