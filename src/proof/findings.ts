@@ -15,6 +15,7 @@ export const catalogue = {
   'rough-on-skim-energy': 'refusal',
   'tab-on-skim-energy': 'refusal',
   'finish-on-rough-energy': 'refusal',
+  'pass-left-out': 'refusal',
   'condition-missing': 'refusal',
   'corner-too-round': 'refusal',
   'corner-comes-out-round': 'note',

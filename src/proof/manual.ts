@@ -90,6 +90,14 @@ export const manual: Manual<typeof catalogue> = {
     matters: 'The size may be right there and the face is not: it has the finish and the recast layer of an earlier pass.',
     remedy: 'Let the last pass run over the whole contour, with its own condition.',
   },
+  'pass-left-out': {
+    title: 'A pass of the set-up is missing on a contour',
+    meaning:
+      'The set-up file names the passes by their conditions, and none of this condition came by over more than a quarter of the contour.',
+    matters:
+      'Each pass is meant for the stock that the one before leaves. Without it the next one has more than it can take: the size may be missed, or the finish, or the wire breaks.',
+    remedy: 'Run every pass that the set-up file names, each with its own condition, or name fewer there.',
+  },
   'condition-missing': {
     title: 'The wire cuts before a condition is chosen',
     meaning: 'The dialect has a word for conditions, or the program chooses them at other places, and this cut comes before the first one.',

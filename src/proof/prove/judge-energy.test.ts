@@ -71,7 +71,7 @@ describe('the energy of a cut', () => {
   it('is wrong where the last pass does not come round, or was planned finer than it is', () => {
     expect(proven(roughTabSkim([1, 1, 2], 12))).toEqual(['finish-on-rough-energy']);
     const gaps = new Map([...GAPS, [3, 0.025] as const]);
-    expect(proven(roughTabSkim([1, 1, 2], 15.4), { gaps, passes: [1, 2, 3] })).toEqual(['finish-on-rough-energy']);
+    expect(proven(roughTabSkim([1, 1, 2], 15.4), { gaps, passes: [1, 2, 3] })).toEqual(['finish-on-rough-energy', 'pass-left-out']);
     expect(proven(roughTabSkim([1, 1, 2], 15.4), { gaps })).toEqual([]);
   });
 
@@ -102,6 +102,36 @@ describe('the energy of a cut', () => {
     const missed = (length: number) => proven(roughTabSkim([1, 1, 2], 15.2 - kerf - length));
     expect(missed(0.5)).toEqual([]);
     expect(missed(0.95)).toEqual(['finish-on-rough-energy']);
+  });
+
+  it('is that of every pass that was planned: one in between that is left out, or came by a third of a millimetre off, is missed', () => {
+    const gaps = new Map([...GAPS, [3, 0.0325] as const]);
+    const three = (off: number): readonly Action[] => {
+      const [rough, skim] = [WIRE + 0.035, WIRE + 0.0325];
+      const all = roughTabSkim([1, 1, 2], 15.4);
+      const between = script();
+      const [low, high] = [10 + skim + off, 20 - skim - off];
+      between.go(15.2, 10 + rough + 0.004);
+      for (const [x, y] of [
+        [15.2, low],
+        [high, low],
+        [high, high],
+        [low, high],
+        [low, low],
+        [15.4, low],
+        [15.4, 10 + rough + 0.004],
+      ] as const)
+        between.cut(x, y);
+      const at = all.findLastIndex((a) => a.kind === 'stop') + 1;
+      const skims = between.actions.flatMap((a) => (a.kind === 'move' && !a.rapid ? [{ ...a, register: 1, condition: 3 }] : []));
+      return [...all.slice(0, at), ...skims, ...all.slice(at)];
+    };
+    const planned = { gaps, passes: [1, 3, 2] };
+    expect(proven(three(0.002), planned)).toEqual([]);
+    expect(proven(three(0.25), planned)).toEqual([]);
+    expect(proven(three(0.35), planned)).toEqual(['pass-left-out']);
+    expect(proven(roughTabSkim([1, 1, 2], 15.4), planned)).toEqual(['pass-left-out']);
+    expect(proven(roughTabSkim([1, 1, 2], 15.4), { gaps })).toEqual([]);
   });
 
   it('is not known before a condition is chosen, by word or anywhere else', () => {

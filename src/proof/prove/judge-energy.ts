@@ -1,14 +1,17 @@
 /** Judges with what energy is cut: full metal and tabs with that of the rough cut, faces last with that of the last pass. */
+import type { Contour } from '../../geometry/contour.ts';
+import { distanceToSegment, pointAt } from '../../geometry/measure.ts';
+import type { Point } from '../../geometry/segment.ts';
 import { itemAt } from '../../sequence/sequence.ts';
 import { contour, count, mm } from '../../text/part.ts';
 import { say } from '../../text/say.ts';
 import { blockName } from '../block-name.ts';
 import { find } from '../findings.ts';
 import type { Reason } from '../proof.ts';
-import { type Energies, SAME_ENERGY } from '../sweep/energies.ts';
+import { type Energies, halfKerf, SAME_ENERGY } from '../sweep/energies.ts';
 import { moved } from '../sweep/loose.ts';
 import { CRUMB_MASS } from '../sweep/release.ts';
-import { type Evidence, lineOf, reason, spot } from './evidence.ts';
+import { type Evidence, lineOf, nearestBlock, reason, spot } from './evidence.ts';
 
 /** Shorter stretches, mm, are where passes overlap or the wire comes in. */
 const STRETCH = 0.75;
@@ -20,8 +23,52 @@ const MOST = 20;
 export const energyReasons = (evidence: Evidence): readonly Reason[] => {
   const { energies } = evidence.trace;
   if (energies.rough - energies.last <= SAME_ENERGY || evidence.trace.withoutGap.length > 0) return missing(evidence);
-  return [...missing(evidence), ...roughs(evidence, energies), ...tabs(evidence, energies), ...faces(evidence)];
+  return [...missing(evidence), ...roughs(evidence, energies), ...tabs(evidence, energies), ...faces(evidence), ...leftOut(evidence)];
 };
+
+/** A pass leaves no more stock, mm, than this for the next: a cut that runs further from the face is none of its passes. */
+const STOCK = 0.3;
+
+/** Places on a contour that are asked which passes came by. At a quarter of them a needle may keep the wire off. */
+const PLACES = 12;
+
+/** A pass in between that never ran: the last one alone reaches every size, but not with the stock that was left for two. */
+const leftOut = (evidence: Evidence): readonly Reason[] => {
+  const { proven, question, trace, blocks } = evidence;
+  return proven
+    .flatMap((p) => {
+      const cuts = p.group.cuts.map((c) => itemAt(trace.cuts, c));
+      return p.group.wanted.flatMap((n) => {
+        const { loop, contour: drawn } = itemAt(question.wanted, n);
+        const places = placesOn(drawn);
+        return (question.passes ?? []).flatMap((setting, turn) => {
+          const radius = halfKerf(question, setting);
+          if (radius === undefined) return [];
+          const own = cuts.filter((c) => Math.abs(c.radius - radius) <= SAME_ENERGY);
+          const without = places.filter((at) => own.every(({ segment }) => distanceToSegment(segment, at) > radius + STOCK));
+          return without.length <= PLACES / 4 ? [] : [{ p, loop, turn, setting, at: itemAt(without, 0) }];
+        });
+      });
+    })
+    .slice(0, MOST)
+    .map(({ p, loop, turn, setting, at }) => {
+      const block = nearestBlock(evidence, p, at);
+      const text = say(
+        'pass-left-out',
+      )`Pass ${{ turn: count(turn + 1) }} of the contour ${{ loop: contour(loop) }}, with condition ${{ setting: count(setting) }}, is missing over more than a quarter of the way round.`;
+      const more = {
+        place: spot(at, loop),
+        remedy: say('pass-left-out.remedy')`Run every pass that the set-up file names, each with its own condition, or name fewer there.`,
+      };
+      return reason(find('pass-left-out', text, more), blocks, block, at);
+    });
+};
+
+const placesOn = ({ segments }: Contour): readonly Point[] =>
+  Array.from({ length: PLACES }, (_, i) => {
+    const along = ((i + 0.5) * segments.length) / PLACES;
+    return pointAt(itemAt(segments, Math.floor(along)), along % 1);
+  });
 
 /** Where a register alone gave the gap although conditions are chosen by word, or elsewhere in the program. */
 const missing = ({ actions, question, blocks }: Evidence): readonly Reason[] => {

@@ -13,12 +13,15 @@ export interface Energies {
   readonly last: number;
 }
 
+/** mm; nothing where the gap of that condition, or register, is not known. */
+export const halfKerf = ({ wireDiameter, gaps }: Pick<ProofQuestion, 'wireDiameter' | 'gaps'>, setting: number): number | undefined => {
+  const gap = gaps.get(setting);
+  return gap === undefined ? undefined : wireDiameter / 2 + gap;
+};
+
 /** From the passes that were planned, or else from those that the program uses. */
-export const energiesOf = (
-  radii: readonly number[],
-  { wireDiameter, gaps, passes }: Pick<ProofQuestion, 'wireDiameter' | 'gaps' | 'passes'>,
-): Energies => {
-  const planned = passes?.flatMap((n) => gaps.get(n) ?? []).map((gap) => wireDiameter / 2 + gap) ?? [];
+export const energiesOf = (radii: readonly number[], question: Pick<ProofQuestion, 'wireDiameter' | 'gaps' | 'passes'>): Energies => {
+  const planned = question.passes?.flatMap((n) => halfKerf(question, n) ?? []) ?? [];
   let [rough, last] = [0, Infinity];
   for (const radius of planned.length > 0 ? planned : radii) [rough, last] = [Math.max(rough, radius), Math.min(last, radius)];
   return { rough, last };
