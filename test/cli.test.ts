@@ -202,7 +202,7 @@ describe('kerfwright prove', () => {
     const program = inFolder('broken.nc', 'G21 G90\nthis is no program\nM02\n');
     const { status, stdout } = await kerfwright('prove', program, '--drawing', 'examples/die-plate/die-plate.dxf');
     expect(status).toBe(1);
-    expect(stdout.match(/not possible:/g)).toHaveLength(1);
+    expect(stdout.match(/Not possible:/g)).toHaveLength(1);
     expect(stdout).toMatch(/in line 2 has the letter/);
   });
 
@@ -262,7 +262,7 @@ describe('kerfwright why, schema and list', () => {
     const { status, stdout } = await kerfwright('why', 'examples/die-plate/die-plate.job.json', 'hours.total');
     expect(status).toBe(0);
     expect(stdout).toMatch(/by: .*\n/);
-    expect(stdout).toMatch(/shop: the shop file/);
+    expect(stdout).toMatch(/shop: the toolroom's wire machine/);
   });
 
   it('names figures near a key that is not there', async () => {

@@ -102,8 +102,8 @@ const VERDICTS: Readonly<Record<string, string>> = {
 
 describe('jobs of 0.3', () => {
   it.each(Object.keys(VERDICTS))('%s is answered as it was', (name) => {
-    // With a wire named, so that not every wire of the shop is tried: that is no matter of reading.
-    const run = jobRun(`${OLD}/${name}.job.json`, { wire: 'brass-0.25' }, '2026-11-25');
+    // With a wire named, so that not every wire of the shop is tried: that is no matter of reading. Programs of 0.3 had the whole tolerance.
+    const run = jobRun(`${OLD}/${name}.job.json`, { wire: 'brass-0.25', programShare: '1' }, '2026-11-25');
     expect(verdictOf(runUpTo(run, 'answer'))).toBe(VERDICTS[name]);
   });
 
@@ -175,7 +175,8 @@ describe('programs of 0.3', () => {
     const setup = parseFile(setupSchema, text(`programs/${name}.setup.json`), 'the set-up');
     if (setup.kind === 'bad') throw new Error(sentenceOf(setup.findings[0]));
     const program = text(`programs/${name}.nc`);
-    const proven = proveAgain({ program, drawing: readFileSync(join(OLD, drawing)), drawingName: basename(drawing), setup: setup.value });
+    const whole = { ...setup.value, programShare: 1 };
+    const proven = proveAgain({ program, drawing: readFileSync(join(OLD, drawing)), drawingName: basename(drawing), setup: whole });
     if (proven.kind === 'bad input') throw new Error(sentenceOf(proven.findings[0]));
     expect(proven.proof.verdict).toBe('proven');
     const counted: Record<string, number> = {};

@@ -53,7 +53,7 @@ const BEHIND: Readonly<Record<string, RegExp>> = {
   drawing: /^(the drawing|the outlines of )/,
   job: /^(the job|the requirements)$/,
   counted: /^the (plan|program|program as read back|pass planner)$/,
-  assumed: /^(starting model|common practice|material-handbooks|zeng-kim|invented rates, set by nobody|.*built in.*)$/,
+  assumed: /^(starting model|common practice|material-handbooks|zeng-kim|invented rates, not set|.*built in.*)$/,
   'common practice': /^common practice$/,
   published: /^[a-z0-9-]+$/,
 };

@@ -13,7 +13,7 @@ const PLANTED = [
   'It runs at night, when nobody is there.',
   'The machine runs alone.',
   'The way of the wire',
-  '{loop} is cut without a core.',
+  '{loop} is burned out whole.',
   'Start holes are eroded.',
   'energy rung of {pass}',
   'X and Y from the zero of the drawing.',

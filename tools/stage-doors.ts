@@ -13,6 +13,8 @@ export interface Door {
 const STAGES = 'src/job/pipeline/stages.ts';
 const PIPELINE = 'src/job/pipeline/pipeline.ts';
 const CHOICE = 'src/job/pipeline/wire-choice.ts';
+const PLANNED_AGAIN = 'src/job/pipeline/plan-again.ts';
+const TIMED = 'src/job/pipeline/timed.ts';
 const SCHEDULE = 'src/job/pipeline/schedule.ts';
 /** A program from elsewhere has no plan and no hours: it is read and proven against a drawing and a set-up. */
 const AGAIN = 'src/job/pipeline/prove-again.ts';
@@ -31,10 +33,10 @@ export const DOORS: readonly Door[] = [
   { name: 'unusable', file: 'src/job/request/unusable.ts', by: [PIPELINE] },
   { name: 'drawingOf', file: STAGES, by: [PIPELINE] },
   { name: 'programOf', file: STAGES, by: [CHOICE] },
-  { name: 'madeOf', file: STAGES, by: [CHOICE] },
-  { name: 'readBack', file: STAGES, by: [PIPELINE, CHOICE] },
-  { name: 'estimateOf', file: STAGES, by: [PIPELINE, CHOICE] },
-  { name: 'provenOf', file: STAGES, by: ['src/job/pipeline/answer-of.ts'] },
+  { name: 'madeOf', file: STAGES, by: [CHOICE, PLANNED_AGAIN] },
+  { name: 'readBack', file: STAGES, by: [TIMED, CHOICE] },
+  { name: 'estimateOf', file: STAGES, by: [TIMED, CHOICE] },
+  { name: 'provenOf', file: STAGES, by: [PLANNED_AGAIN] },
   { name: 'chosenProgram', file: CHOICE, by: [PIPELINE] },
   { name: 'scheduleOf', file: SCHEDULE, by: [PIPELINE, 'src/job/pipeline/answer-of.ts'] },
 ];

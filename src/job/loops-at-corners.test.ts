@@ -35,7 +35,7 @@ describe('a part with loops at its corners', () => {
     const plain = picture(planned(questionFor(squares)));
     const looped = picture(planned(questionFor(squares, { sharpOutside: 'loop' })));
     expect(looped.strokes.length - plain.strokes.length).toBe(8);
-    expect(plain.labels.map((l) => told(l.text, HOUSE))).toEqual(['1, 2']);
+    expect(plain.labels.map((l) => told(l.text, HOUSE))).toEqual(['L2, L1']);
     const bore = [loop('L1', rectangle(-20, -20, 40, 40)), loop('L2', disc(0, 0, 2), 1, 'L1')];
     const plan = planned(questionFor(bore, { outline: 'block', core: { L2: 'no-core' } }));
     const rings = picture(plan).strokes.filter((s) => s.width === 0.1).length;

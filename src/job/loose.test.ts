@@ -16,7 +16,7 @@ const island = (inner: WantedLoop): readonly WantedLoop[] => [loop('A', rectangl
 const split: readonly (readonly [string, PlanQuestion, number])[] = [
   [
     'a hole nearly as wide as the slot',
-    asked([loop('A', slot(20, 40, 40, 2.4), 1, 'B')], { holes: [{ at: { x: 40, y: 40 }, diameter: 2 }] }),
+    asked([loop('A', slot(20, 40, 40, 1.2), 1, 'B')], { holes: [{ at: { x: 40, y: 40 }, diameter: 1 }] }),
     2,
   ],
   ['an island near one side', asked(island(loop('C', rectangle(30, 30.6, 10, 5), 2, 'A')), { kept: { C: 'punch' } }), 1],

@@ -8,6 +8,7 @@ import { type Contour, path } from '../geometry/contour.ts';
 import { disc, polygon, rectangle } from '../geometry/example-shapes.fixture.ts';
 import { transformChain, translation } from '../geometry/transform.ts';
 import { standardDialect } from '../nc/dialect/dialect.ts';
+import { wholeMinor } from '../quantity/minor-units.ts';
 import { HOUSE } from '../text/reader.ts';
 import { cut, factsOf, hours, program } from './answered.fixture.ts';
 import { builtInShop } from './built-in-shop.ts';
@@ -174,7 +175,8 @@ describe('the metal of a job', () => {
     const { estimate } = hours(answerTo(part, 'part.dxf', { ...base, stack: 3, stackGap: 0.1, quantity: 4, quantityBreaks: [6] }));
     const of = (per: string): number => estimate.lines.filter((l) => l.per === per).reduce((sum, l) => sum + l.cost.value, 0);
     const { markup } = there(builtInShop.rates[0]);
-    for (const { total } of estimate.breaks) expect(total.value).toBeCloseTo((of('job') + 2 * of('run')) * (1 + markup), 6);
+    for (const { total, quantity } of estimate.breaks)
+      expect(total.value).toBe(quantity * wholeMinor(((of('job') + 2 * of('run')) * (1 + markup)) / quantity));
     expect(estimate.breaks.map((b) => b.quantity)).toEqual([4, 6]);
   });
 });

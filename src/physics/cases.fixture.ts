@@ -1,6 +1,5 @@
-/** Cuts that the check rows and invariants ask the model about: every wire, height and energy that the trade knows. */
+/** Cuts that the check rows and invariants ask the model about: every wire and height that the trade knows. */
 import { there } from '../../test/there.ts';
-import { neighbours } from '../sequence/sequence.ts';
 import type { CutConditions, Flush } from './cut/conditions.ts';
 import { standardMachine } from './cut/machine.ts';
 import { cutModel } from './cut/model.ts';
@@ -26,25 +25,6 @@ export const conditions = ({ material = 'd2', height = 50, wire = brass, flush =
 export const model = (c: Case = {}): ReturnType<typeof cutModel> => cutModel(conditions(c));
 export const plain = (diameter: number): Wire => ({ ...brass, diameter });
 export const yes = (fact: boolean): string => (fact ? 'yes' : 'no');
-export const all = <T>(items: readonly T[], holds: (item: T, next: T) => boolean): string =>
-  yes(items.length > 1 && neighbours(items).every(([item, next]) => holds(item, next)));
 
 export const heights = [5, 10, 20, 32.7, 50, 80, 100, 150, 200, 300, 500, 1000] as const;
 export const diameters = [0.025, 0.03, 0.05, 0.07, 0.1, 0.15, 0.2, 0.25, 0.3, 0.33, 0.356] as const;
-export const metals = [
-  'a2',
-  'd2',
-  '304',
-  'wc-6co',
-  '6061',
-  'ti-6al-4v',
-  'n07718',
-  'copper',
-  'brass',
-  'graphite',
-  'molybdenum',
-  'tungsten',
-  'pcd',
-  'az31b',
-] as const;
-export const energies = [1, 0.8, 0.562, 0.4, 0.282, 0.2, 0.141, 0.1, 0.071, 0.05] as const;

@@ -25,8 +25,8 @@ export const saidBy = phrases('said-by', {
   passTable: say`the shop's pass table`,
   job: say`the job`,
   shopFile: say`the shop file`,
-  builtIn: say`built in, set by nobody`,
-  inventedRates: say`invented rates, set by nobody`,
+  builtIn: say`built in, not set`,
+  inventedRates: say`invented rates, not set`,
 });
 
 /** Files in sources/ that are of the house: they have no name of their own, so that each language has its words for them. */

@@ -15,7 +15,7 @@ describe('a job file', () => {
     ['{}', 'drawing is not right: a drawing or a shape is required.'],
     ['{"drawing":""}', 'drawing must be at least 1 letter long.'],
     ['{"drawing":"a.dxf","height":"25"}', 'height must be a number.'],
-    ['{"drawing":"a.dxf","height":-3}', 'height must be more than 0.'],
+    ['{"drawing":"a.dxf","height":-3}', 'height must be at least 0.01.'],
     ['{"drawing":"a.dxf","height":2000}', 'height must be at most 1000.'],
     ['{"drawing":"a.dxf","quantity":2.5}', 'quantity must be a whole number.'],
     ['{"drawing":"a.dxf","outline":"part"}', "outline must be 'cut' or 'block'."],

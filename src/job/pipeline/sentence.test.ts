@@ -71,7 +71,7 @@ describe('a yes', () => {
     expect(sentence(kept)).toMatch(/, at invented rates\.$/);
     expect(quoted(kept)).toContain('The prices are worked out with invented rates and are no offer.');
     expect(factsOf(kept).asked.assumed.map((a) => printPlain(a.text))).toContain(
-      'The rates are invented: nobody has set those of this shop yet.',
+      'The rates are invented: those of this shop are not set yet.',
     );
     const own = { ...kept, shop: { ...kept.shop, rates: builtInShop.rates.map((r) => ({ ...r, machineHour: r.machineHour + 1 })) } };
     expect(sentence(own) + quoted(own)).not.toContain('invented');

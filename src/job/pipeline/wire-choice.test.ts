@@ -193,7 +193,7 @@ describe('the wires in an answer', () => {
     const { wires, plan } = cut(facts);
     expect([wires?.chosen, wires?.rows.length]).toEqual([plan.wire.id, die.shop.wires.length]);
     expect(sentenceOf(facts.findings.find((f) => f.code === 'wire-by-whole-job'))).toBe(wires && printPlain(wires.sentence));
-    expect(JSON.stringify(answerJson(answer))).toContain('"runnerUp":"brass-0.25"');
+    expect(JSON.stringify(answerJson(answer))).toContain('"nextCheapest":"brass-0.25"');
     const more = answer.figures.get('wire.choice');
     const other = answer.figures.get('wire.brass-0.25.each');
     expect(more?.value).toBeCloseTo((other?.value ?? 0) - hours(facts).estimate.each.value, 6);

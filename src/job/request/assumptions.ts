@@ -31,7 +31,7 @@ const words = phrases('assumed', {
   units: (unit: string) => say`The drawing is in ${{ unit: term(unit) }}; the file does not specify a unit.`,
   margin: (margin: number) => say`The block leaves ${{ margin: mm(margin, AS_GIVEN) }} of stock around the outermost contours.`,
   metal: say`The material is not in the price: who supplies it is not specified.`,
-  invented: say`The rates are invented: nobody has set those of this shop yet.`,
+  invented: say`The rates are invented: those of this shop are not set yet.`,
   house: say`Machine, wires and rates are those of an invented shop: name a shop file for your own prices.`,
 });
 
