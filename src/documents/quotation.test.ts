@@ -90,3 +90,32 @@ describe('the quotation', () => {
     expect(labels.map((l) => l.text)).toEqual(['L2']);
   });
 });
+
+describe('the corners that come out rounder', () => {
+  const facts = factsOfExample('die-plate/die-plate');
+  const withCorners = (left: (n: number) => number) => {
+    const { outcome } = facts;
+    if (outcome.answer !== 'yes') throw new Error('the die plate is cut');
+    const [contour] = outcome.program.proof.contours;
+    const corner = there(outcome.program.proof.contours.find((c) => c.rounded.length > 0)?.rounded[0]);
+    const contours = Array.from({ length: 12 }, (_, n) => ({
+      ...there(contour),
+      loop: `L${n + 2}`,
+      rounded: Array.from({ length: 4 }, () => ({ ...corner, radius: 0.165, left: left(n) })),
+    }));
+    const program = { ...outcome.program, proof: { ...outcome.program.proof, contours } };
+    return paperText(paperOf({ ...facts, outcome: { ...outcome, program } })).replace(/\s+/g, ' ');
+  };
+
+  it('stand in one line for all contours of which the same is to be said', () => {
+    expect(withCorners(() => 0.068)).toContain(
+      'L2, L3, L4, L5, L6, L7, L8, L9, L10, L11, L12 and L13: 4 inside corners each come out at up to R 0.17 mm, at most 0.068 mm off the corner drawn.',
+    );
+  });
+
+  it('are never left out without a word', () => {
+    const text = withCorners((n) => 0.01 + 0.001 * n);
+    expect(text.match(/4 inside corners come out/g)).toHaveLength(8);
+    expect(text).toContain('and 4 more; ask us for the whole list');
+  });
+});

@@ -46,12 +46,16 @@ export const whole = (value: number, unit: Unit): Part => ({
 
 export const moneyRange = ({ low, high }: Ranged, currency: string): Text => words.range(money(low, currency), money(high, currency));
 
-/** '9 h 40 min ± 1 h 10 min', in whole minutes from a minute on; without the deviation where it is less than half a minute. */
+/**
+ * '9 h 43 min ± 1 h 10 min', in whole minutes from a minute on: the same hours wherever they stand; without the deviation where it is less than
+ * half a minute.
+ */
 export const timeOf = ({ value, low, high }: Ranged): Text => {
   const deviation = (high - low) / 2;
+  const told = duration(value < 1 ? value : Math.round(value));
+  if (deviation < 0.5) return only(told);
   const step = deviation > 30 ? 5 : 1;
-  const rounded = (m: number): Part => duration(m < 1 ? m : Math.max(step, Math.round(m / step) * step));
-  return deviation < 0.5 ? only(rounded(value)) : words.sure(rounded(value), rounded(deviation));
+  return words.sure(told, duration(deviation < 1 ? deviation : Math.round(deviation / step) * step));
 };
 
 const words = phrases('paper-number', {

@@ -83,9 +83,15 @@ const spokenOf = (facts: JobFacts): ReadonlySet<string> =>
   new Set([...preventing(facts), ...radiiOf(facts), ...queriesForCustomer(facts.findings)].flatMap(contoursIn));
 
 const preventing = ({ outcome, findings }: JobFacts): readonly Text[] =>
-  outcome.answer === 'no' ? reasonsForCustomer(findings).slice(0, MOST_REASONS) : [];
+  outcome.answer === 'no' ? cutShort(reasonsForCustomer(findings), MOST_REASONS) : [];
 
 const MOST_REASONS = 20;
+const MOST_QUERIES = 12;
+const MOST_RADII = 8;
+
+/** No list ends without a word about what was left out. */
+const cutShort = (items: readonly Text[], most: number): readonly Text[] =>
+  items.length <= most ? items : [...items.slice(0, most), words.more(items.length - most)];
 
 const priceBlocks = (asked: Asked, { cut, hours }: Yes, offer: Offer): readonly WrittenBlock[] => {
   const { plan, within } = cut;
@@ -136,28 +142,40 @@ const assumptionBlocks = (facts: JobFacts): readonly WrittenBlock[] => {
     if (field === undefined) return [words.sample];
     return OF_THE_SHOP.has(field) ? [] : [text];
   });
-  const queries = queriesForCustomer(facts.findings).slice(0, 12);
+  const queries = cutShort(queriesForCustomer(facts.findings), MOST_QUERIES);
   return [...listed(words.assumed, [...assumed, ...queries]), ...listed(words.radii, radiiOf(facts))];
 };
 
 /** Assumptions about how the shop works, which are no customer's. */
 const OF_THE_SHOP: ReadonlySet<string> = new Set(['flush']);
 
-/** Of each contour the corners that come out rounder than drawn. */
-const radiiOf = ({ outcome }: JobFacts): readonly Text[] =>
-  outcome.answer === 'no'
-    ? []
-    : outcome.program.proof.contours
-        .filter((c) => c.rounded.length > 0)
-        .slice(0, 8)
-        .map(({ loop, rounded }) =>
-          (rounded.length === 1 ? words.radius : words.radiiAlike)(
-            loop,
-            rounded.length,
-            Math.max(...rounded.map((r) => r.radius)),
-            Math.max(...rounded.map((r) => r.left)),
-          ),
-        );
+/** Corners of one contour that come out rounder than drawn, as they are printed. */
+interface Rounded {
+  readonly corners: number;
+  readonly radius: number;
+  readonly left: number;
+}
+
+/** Of each contour the corners that come out rounder than drawn; contours of which the same is printed share a line. */
+const radiiOf = ({ outcome }: JobFacts): readonly Text[] => {
+  if (outcome.answer === 'no') return [];
+  const alike = new Map<string, Rounded & { readonly loops: string[] }>();
+  for (const { loop, rounded } of outcome.program.proof.contours) {
+    if (rounded.length === 0) continue;
+    const [radius, left] = [Math.max(...rounded.map((r) => r.radius)), Math.max(...rounded.map((r) => r.left))];
+    const key = [rounded.length, Math.round(radius * 100), Math.round(left * 1000)].join();
+    const known = alike.get(key);
+    if (known === undefined) alike.set(key, { loops: [loop], corners: rounded.length, radius, left });
+    else known.loops.push(loop);
+  }
+  return cutShort([...alike.values()].map(radiusSaid), MOST_RADII);
+};
+
+const radiusSaid = ({ loops, ...rounded }: Rounded & { readonly loops: readonly string[] }): Text => {
+  const [loop = '', ...more] = loops;
+  if (more.length > 0) return words.radiiEach(loops, rounded);
+  return (rounded.corners === 1 ? words.radius : words.radiiAlike)(loop, rounded);
+};
 
 const listed = (heading: Text, items: readonly Said[]): readonly WrittenBlock[] =>
   items.length === 0
@@ -212,9 +230,12 @@ const words = phrases('quotation', {
   assumed: say`Our assumptions`,
   sample: say`The rates are those of an invented shop: this is a sample and no offer.`,
   radii: say`Inside corner radii`,
-  radius: (loop: string, _: number, radius: number, left: number) =>
+  more: (items: number) => say`and ${{ items: count(items) }} more; ask us for the whole list`,
+  radius: (loop: string, { radius, left }: Rounded) =>
     say`${{ loop: contour(loop) }}: 1 inside corner comes out at R ${{ radius: mm(radius, fixed(2)) }}, at most ${{ left: mm(left, fixed(3)) }} off the corner drawn.`,
-  radiiAlike: (loop: string, corners: number, radius: number, left: number) =>
+  radiiEach: (loops: readonly string[], { corners, radius, left }: Rounded) =>
+    say`${{ loops: list(loops.map(contour), 'and') }}: ${{ corners: count(corners) }} inside corners each come out at up to R ${{ radius: mm(radius, fixed(2)) }}, at most ${{ left: mm(left, fixed(3)) }} off the corner drawn.`,
+  radiiAlike: (loop: string, { corners, radius, left }: Rounded) =>
     say`${{ loop: contour(loop) }}: ${{ corners: count(corners) }} inside corners come out at up to R ${{ radius: mm(radius, fixed(2)) }}, at most ${{ left: mm(left, fixed(3)) }} off the corner drawn.`,
   validUntil: (day: string) => say`Valid until ${{ day: term(day) }}.`,
   estimates: say`Prices are estimates with the range given; sizes apply at 20 °C (ISO 1).`,
