@@ -79,8 +79,8 @@ export const layersOf = (layers: readonly LayerView[], chapter: Chapter): readon
     .filter((l) => SHOWN[chapter].includes(l.role))
     .toSorted((a, b) => FROM_BELOW.indexOf(a.role) - FROM_BELOW.indexOf(b.role) || (b.pass ?? 0) - (a.pass ?? 0));
 
-/** Which kinds of named places stand in the picture with their number or sign. */
-export const numbersShown = (chapter: Chapter): boolean => ['way', 'hours', 'papers', 'log'].includes(chapter);
+/** Whether start holes bear the names of their contours. */
+export const holesNamed = (chapter: Chapter): boolean => ['way', 'hours', 'papers', 'log'].includes(chapter);
 
 export interface LegendRow {
   readonly role: Role;

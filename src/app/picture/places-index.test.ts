@@ -106,7 +106,7 @@ describe('what lies near a place of the picture', () => {
     const picture = {
       layers,
       contours: [{ ...contour, id: 'L1', area: 100 }, contour],
-      places: [],
+      startHoles: [],
       low: { x: 0, y: 0 },
       high: { x: 10, y: 10 },
       datum: { x: 0, y: 0 },

@@ -14,7 +14,7 @@ const LINES: Readonly<Record<Exclude<Role, 'pass'>, Text>> = phrases('page.line'
   drawing: say`drawing, full line`,
   'open line': say`open line, long and short dashes`,
   clamp: say`clamps, slanted: no cut may enter`,
-  'start hole': say`start hole with its number`,
+  'start hole': say`start hole with its contour`,
   lead: say`lead-in, short dashes`,
   tab: say`tab, thick line`,
   'comes out': say`slug that drops out, dots`,

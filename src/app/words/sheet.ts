@@ -182,7 +182,7 @@ const sheet = phrases('page.sheet', {
 export const sheetWords = {
   ...sheet,
   contourColumns: phrases('page.contour-column', {
-    number: say`No.`,
+    number: say`Order`,
     id: say`Contour`,
     kept: say`Kept side`,
     length: say`Length`,

@@ -32,7 +32,7 @@ export const pictureView = (drawing: JobFacts['drawing'], facts?: JobFacts): Pic
     drawn: drawn === undefined ? undefined : { width: drawn.maxX - drawn.minX, depth: drawn.maxY - drawn.minY },
     layers: layers.filter((l) => l.chains.length > 0),
     contours: contourViews(drawing, facts),
-    places: cut === undefined ? [] : placesOf(cut),
+    startHoles: cut === undefined ? [] : startHolesOf(cut.plan),
     datum: facts?.asked.datum ?? { x: 0, y: 0 },
     millimetres: drawing.units.millimetres,
   };
@@ -94,11 +94,5 @@ const proofLayers = (proof: ProgramFacts['proof'] | undefined): readonly LayerVi
 const moved = (points: readonly { readonly x: number; readonly y: number }[], by: { readonly x: number; readonly y: number }) =>
   points.map((p) => ({ x: p.x + by.x, y: p.y + by.y }));
 
-const placesOf = ({ contours }: CutFacts): PictureView['places'] =>
-  contours.flatMap((c) => [
-    ...(c.hole.diameter > 0
-      ? [{ kind: 'start hole' as const, owner: c.loop, x: c.hole.at.x, y: c.hole.at.y, text: String(c.number) }]
-      : []),
-    { kind: 'entry' as const, owner: c.loop, x: c.entry.at.x, y: c.entry.at.y, text: '' },
-    ...(c.tab === undefined ? [] : [{ kind: 'tab' as const, owner: c.loop, x: c.tab.from.x, y: c.tab.from.y, text: '' }]),
-  ]);
+const startHolesOf = ({ contours }: CutFacts['plan']): PictureView['startHoles'] =>
+  contours.flatMap(({ loop, hole }) => (hole.diameter > 0 ? [{ owner: loop, ...hole.at }] : []));

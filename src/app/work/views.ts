@@ -96,14 +96,8 @@ export interface PictureView<Said = string> {
   readonly drawn?: { readonly width: number; readonly depth: number } | undefined;
   readonly layers: readonly LayerView[];
   readonly contours: readonly ContourView<Said>[];
-  /** Places with a name: start holes by number, tabs, stops. */
-  readonly places: readonly {
-    readonly kind: 'start hole' | 'entry' | 'tab' | 'stop';
-    readonly owner: string;
-    readonly x: number;
-    readonly y: number;
-    readonly text: string;
-  }[];
+  /** Each bears the name of its contour. */
+  readonly startHoles: readonly { readonly owner: string; readonly x: number; readonly y: number }[];
   readonly datum: { readonly x: number; readonly y: number };
   /** mm in one unit of the drawing, in which the job file gives places. */
   readonly millimetres?: number;

@@ -3,7 +3,7 @@ import type { Point } from '../../../geometry/segment.ts';
 import { type Brush, haloed, seen } from '../brush.ts';
 import { extremes } from '../deviation.ts';
 import { type Label, placedLabels } from '../labels.ts';
-import { numbersShown } from '../layers.ts';
+import { holesNamed } from '../layers.ts';
 import type { PencilMark } from '../marks.ts';
 import type { PictureGround, Upon } from '../scene.ts';
 import { meets, toPixel, type Window } from '../view.ts';
@@ -152,14 +152,14 @@ const paintPlain = (brush: Brush, { text, at, led }: Said, box: Window): void =>
 
 /** Contours that begin from one hole are named together beside it. */
 const holeLabels = (brush: Brush, { picture, chapter }: PictureGround): readonly Said[] => {
-  if (!numbersShown(chapter)) return [];
+  if (!holesNamed(chapter)) return [];
   const window = seen(brush);
   const byPlace = new Map<string, { at: Point; texts: string[] }>();
-  for (const p of picture.places) {
-    if (p.kind !== 'start hole' || p.text === '' || !meets({ minX: p.x, minY: p.y, maxX: p.x, maxY: p.y }, window)) continue;
+  for (const p of picture.startHoles) {
+    if (!meets({ minX: p.x, minY: p.y, maxX: p.x, maxY: p.y }, window)) continue;
     const key = `${p.x} ${p.y}`;
     const known = byPlace.get(key) ?? { at: p, texts: [] };
-    known.texts.push(p.text);
+    known.texts.push(p.owner);
     byPlace.set(key, known);
   }
   return [...byPlace.values()].map(({ at, texts }) => plain(brush, toPixel(brush.view, at), texts.join(', '), 8));
