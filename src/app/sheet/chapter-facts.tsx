@@ -75,6 +75,7 @@ export const ProofFacts = (): ReactNode => {
   return (
     <>
       <p className="fact">{proven.length === 0 ? words.noProof : answer.answer === 'yes' ? words.proven : words.notProven}</p>
+      {answer.toleranceUse !== undefined && <p className="fact">{answer.toleranceUse}</p>}
       <FigureTable title={words.budget} table={answer.budget} place="budget" />
       <FigureTable title={words.sizes} table={answer.sizes} place="sizes" />
     </>

@@ -40,6 +40,7 @@ const printedIn = (sheet: SheetInTexts, reader: Reader, tell: Tell): Sheet => ({
   figures: sheet.figures.map((f) => printedShown(f, tell)),
   ...tables(sheet, tell),
   picture: sheet.picture && printedPicture(sheet.picture, tell),
+  toleranceUse: sheet.toleranceUse && tell(sheet.toleranceUse),
   schedule: sheet.schedule && printedSchedule(sheet.schedule, tell),
   wall: sheet.wall && toldWall(sheet.wall, tell),
   shape: sheet.shape && {

@@ -2,8 +2,9 @@
 
 import type { JobRun } from '../../job/job-run.ts';
 import type { Answer, Answered } from '../../job/pipeline/answer.ts';
-import { cutOf, hoursOf, type JobFacts, plannedOf, resultOf } from '../../result/facts.ts';
+import { cutOf, hoursOf, type JobFacts, plannedOf, programOf, resultOf } from '../../result/facts.ts';
 import type { HoursFacts } from '../../result/outcome-facts.ts';
+import { toleranceTold } from '../../result/tolerance-told.ts';
 import { phrases, say } from '../../text/say.ts';
 import { shown } from './figure-view.ts';
 import { findingViews } from './finding-view.ts';
@@ -36,6 +37,7 @@ const answeredSheet = (answer: Answered, run: JobRun): Omit<SheetInTexts, 'took'
   const { facts } = answer;
   const { drawing, asked, outcome, findings } = facts;
   const hours = hoursOf(facts);
+  const use = programOf(facts)?.proof.use;
   return {
     answer: outcome.answer,
     sentence: sentenceView(answer),
@@ -45,6 +47,7 @@ const answeredSheet = (answer: Answered, run: JobRun): Omit<SheetInTexts, 'took'
     ...given('picture', pictureView(drawing, facts)),
     ...given('shape', shapeView(facts)),
     ...given('program', programView(answer, run)),
+    ...given('toleranceUse', use && toleranceTold(use, cutOf(facts)?.within)),
     ...given('schedule', hours && scheduleView(hours, run.shop)),
     ...given('wall', wallView(facts)),
     ...planTables(facts),

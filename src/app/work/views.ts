@@ -263,6 +263,8 @@ export interface Sheet<Said = string, Sentence = readonly SentencePart[]> extend
   /** Where the job is by numbers. */
   readonly shape?: ShapeView<Said> | undefined;
   readonly program?: ProgramView | undefined;
+  /** What program and machine may use of the tolerance; none where no program was judged. */
+  readonly toleranceUse?: Said | undefined;
   readonly schedule?: ScheduleView<Said> | undefined;
   readonly wall?: WallView<Said> | undefined;
   /** Every figure that can be asked why, by key. */
