@@ -44,7 +44,7 @@ const begin = async ({ folder, host, port, shopFile }: Start): Promise<void> => 
     host,
     appFolder: join(here, '../app'),
     papers: papersInThread(join(here, 'paper-worker.js')),
-    schedule: () => new Date(),
+    clock: () => new Date(),
     version: root === undefined ? 'unknown' : (JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string }).version,
     tell: complain,
     example: example !== undefined && existsSync(example) ? example : undefined,

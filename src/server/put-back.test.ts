@@ -74,7 +74,7 @@ describe('jobs that are binned', () => {
 
   it('in the bin are listed, the last one first, and put back as they were', async () => {
     let minute = 0;
-    const { server, folder } = await testServer({ schedule: () => new Date(Date.UTC(2026, 10, 25, 8, minute++)) });
+    const { server, folder } = await testServer({ clock: () => new Date(Date.UTC(2026, 10, 25, 8, minute++)) });
     const list = async () => binSchema.parse((await server.inject('/api/bin')).json());
     expect(await list()).toEqual({ folder: join(folder, 'bin'), jobs: [] });
     const [one, damaged] = [await square(server), await square(server)];

@@ -44,8 +44,8 @@ export const testServer = async (options: Partial<ServeOptions> = {}): Promise<T
     },
     close: async () => undefined,
   };
-  const schedule = (): Date => new Date('2026-11-25T08:00:00Z');
-  const server = await serve({ folder, appFolder, host: '127.0.0.1', papers, schedule, tell: (line) => told.push(line), ...options });
+  const clock = (): Date => new Date('2026-11-25T08:00:00Z');
+  const server = await serve({ folder, appFolder, host: '127.0.0.1', papers, clock, tell: (line) => told.push(line), ...options });
   opened.push(async () => {
     await server.close();
     rmSync(base, { recursive: true, force: true });

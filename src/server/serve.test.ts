@@ -83,7 +83,7 @@ describe('jobs', () => {
 
   it('are saved step by step, each saving one revision on, and keep their answer in one line', async () => {
     let minute = 0;
-    const { server } = await testServer({ schedule: () => new Date(Date.UTC(2026, 10, 25, 8, minute++)) });
+    const { server } = await testServer({ clock: () => new Date(Date.UTC(2026, 10, 25, 8, minute++)) });
     const first = await square(server);
     await square(server);
     const steps = [...first.steps, { name: 'height 40', input: { drawing: 'square.svg', height: 40 } }];

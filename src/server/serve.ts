@@ -37,7 +37,7 @@ export interface ServeOptions extends FirstStart {
   /** The address it will listen on; besides it, only the names of this computer for itself are known. */
   readonly host: string;
   readonly papers: Papers;
-  readonly schedule: () => Date;
+  readonly clock: () => Date;
   /** Day of an answer, ISO 8601; that of the clock, where the clock hangs, when left out. */
   readonly today?: () => string;
   readonly version?: string;
@@ -55,16 +55,16 @@ const KEEP_ALIVE_MS = 10_000;
 
 /** Throws a refusal where the folder or its first files cannot be used. The server listens once its `listen` is called. */
 export const serve = async (options: ServeOptions): Promise<Server> => {
-  const { schedule, papers, tell = () => undefined } = options;
+  const { clock, papers, tell = () => undefined } = options;
   const folder = resolve(options.folder);
-  const jobs = jobsIn(folder, { now: () => schedule().toISOString(), newId: options.newId ?? randomId });
+  const jobs = jobsIn(folder, { now: () => clock().toISOString(), newId: options.newId ?? randomId });
   await firstStart(folder, jobs, options);
   const server = bare(tell);
   const room: Room = {
     jobs,
     shop: shopIn(folder),
     papers,
-    today: options.today ?? (() => dayOf(schedule())),
+    today: options.today ?? (() => dayOf(clock())),
     version: options.version ?? 'unknown',
     folder,
     appFolder: resolve(options.appFolder),
