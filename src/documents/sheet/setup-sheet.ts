@@ -48,7 +48,7 @@ const pairs = (facts: JobFacts, { cut, program }: MadeFacts): readonly (readonly
     [words.pieces, markedAssumed(asked, 'quantity', count(asked.quantity))],
     [
       words.asked,
-      words.required(
+      words.limits(
         markedAssumed(asked, 'tolerance', limit(asked.tolerance)),
         markedAssumed(asked, 'finish', um(asked.finish, { as: 'given' })),
       ),
@@ -171,8 +171,7 @@ const words = phrases('set-up-sheet', {
   datum: say`Program zero`,
   heightOfDatum: say`Z zero`,
   lowerFace: say`lower face of the block, on the supports`,
-  required: (tolerance: Text, ra: Text) => say`${{ tolerance }}, Ra ${{ finish: ra }}`,
-  limits: (tolerance: Part, ra: Part) => say`${{ tolerance }}, Ra ${{ finish: ra }}`,
+  limits: (tolerance: Part | Text, ra: Part | Text) => say`${{ tolerance }}, Ra ${{ finish: ra }}`,
   wireSet: (wire: Wire) =>
     say`${{ wire: name(wire.name) }}, ${{ tension: quantity(wire.tension, 'N', upTo(3)) }}, ${{ speed: quantity(wire.speed, 'm/min', upTo(3)) }}`,
   lines: (lines: number, units: string, dialect: string) =>
