@@ -192,7 +192,7 @@ const SAMPLE = '7';
 const GIVEN: Readonly<Record<string, readonly unknown[]>> = {
   'papers.name': [...PAPERS],
   'papers.download': [...PAPERS],
-  'jobs.older': ['inputs', 'shop', 'version'],
+  'jobs.older': ['inputs', 'shop', 'version', 'rates'],
   'sheet.chapter': [...CHAPTERS],
   'sheet.notes': [...CHAPTERS],
   'sheet.severity': [...SEVERITIES],

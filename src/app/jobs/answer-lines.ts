@@ -1,11 +1,10 @@
 /** One-line answers for jobs that were never opened: worked out one by one beside the page, and kept with the job. */
 import { proxy, wrap } from 'comlink';
-import { inputsMark } from '../../server/message/answered-from.ts';
 import type { JobSummary } from '../../server/message/job-record.ts';
-import { type Line, lineOf } from '../state/answer-line.ts';
+import { answeredFromOf, type Line, lineOf } from '../state/answer-line.ts';
 import { inputOf } from '../state/input.ts';
 import { today } from '../state/open-sheet.ts';
-import { fetchDrawing, fetchHealth, fetchJob, fetchShop, saveJob } from '../state/server.ts';
+import { fetchDrawing, fetchJob, fetchShop, fetchVersion, saveJob } from '../state/server.ts';
 import type { JobWorker } from '../work/job-worker.ts';
 
 export interface Lines {
@@ -18,8 +17,7 @@ export const answerLines = (jobs: readonly JobSummary[], tell: (id: string, line
   const worker = wrap<JobWorker>(thread);
   let stopped = false;
   const answerOne = async (id: string): Promise<void> => {
-    const [record, drawing, shop] = await Promise.all([fetchJob(id), fetchDrawing(id), fetchShop()]);
-    const health = await fetchHealth();
+    const [record, drawing, shop, version] = await Promise.all([fetchJob(id), fetchDrawing(id), fetchShop(), fetchVersion()]);
     if (stopped || record.kind !== 'ok' || drawing.kind !== 'ok' || shop.kind !== 'ok') return;
     tell(id, undefined);
     await worker.open({ name: record.value.drawingName, bytes: drawing.value });
@@ -33,8 +31,7 @@ export const answerLines = (jobs: readonly JobSummary[], tell: (id: string, line
     const line = lineOf(sentence.text);
     tell(id, line);
     const { revision, name, steps, cursor } = record.value;
-    const version = health.kind === 'ok' ? health.value.version : 'unknown';
-    const answeredFrom = { inputs: inputsMark(question.input), shop: shop.value.revision, version };
+    const answeredFrom = answeredFromOf(question.input, shop.value, { version, day: question.day });
     await saveJob(id, { revision, name, steps, cursor, line, answeredFrom });
   };
   void (async () => {

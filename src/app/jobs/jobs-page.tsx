@@ -2,6 +2,7 @@
 import { type ReactNode, useCallback, useEffect, useRef, useState } from 'react';
 import type { JobSummary } from '../../server/message/job-record.ts';
 import type { InForce } from '../state/answer-line.ts';
+import { today } from '../state/open-sheet.ts';
 import { goTo } from '../state/route.ts';
 import { type Answered, fetchHealth, fetchJobs, fetchShop } from '../state/server.ts';
 import { useWords } from '../words/use-words.ts';
@@ -81,7 +82,8 @@ const useInForce = (): InForce | undefined => {
   const [inForce, setInForce] = useState<InForce>();
   useEffect(() => {
     void Promise.all([fetchShop(), fetchHealth()]).then(([shop, health]) => {
-      if (shop.kind === 'ok' && health.kind === 'ok') setInForce({ shop: shop.value.revision, version: health.value.version });
+      if (shop.kind === 'ok' && health.kind === 'ok')
+        setInForce({ shop: shop.value.revision, version: health.value.version, day: today() });
     });
   }, []);
   return inForce;

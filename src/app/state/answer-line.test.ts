@@ -3,7 +3,7 @@ import { afterEach, describe, expect, it, vi } from 'vitest';
 import { inputsMark } from '../../server/message/answered-from.ts';
 import { mm, name } from '../../text/part.ts';
 import { say } from '../../text/say.ts';
-import { lineOf, olderThan, printedLine, sameLine } from './answer-line.ts';
+import { answeredFromOf, lineOf, olderThan, printedLine, sameFrom, sameLine } from './answer-line.ts';
 
 const OLD = 'Yes. Layer "BEND 2.5 mm" can be cut, 25 mm high, in 9 h 40 min; {curly} and 1,234.50 EUR.';
 const line = lineOf(say('test.line')`Yes. ${{ layer: name('BEND 2.5 mm') }}, ${{ height: mm(25.4) }} high.`);
@@ -41,12 +41,26 @@ describe('the line of a job', () => {
   it('is older than inputs, shop or program that changed since, and than the program where nobody kept what it came from', () => {
     const inputs = inputsMark({ height: 20 });
     const job = { line, inputs, answeredFrom: { inputs, shop: 3, version: '1' } };
-    const now = { shop: 3, version: '1' };
+    const now = { shop: 3, version: '1', day: '2026-11-26' };
     expect(olderThan(job, now)).toBeUndefined();
     expect(olderThan({ ...job, inputs: inputsMark({ height: 20.5 }) }, now)).toBe('inputs');
     expect(olderThan(job, { ...now, shop: 4 })).toBe('shop');
     expect(olderThan(job, { ...now, version: '2' })).toBe('version');
     expect(olderThan({ line: OLD, inputs, answeredFrom: undefined }, now)).toBe('version');
-    expect(olderThan({ ...job, line: undefined }, { shop: 9, version: '9' })).toBeUndefined();
+    expect(olderThan({ ...job, line: undefined }, { ...now, shop: 9, version: '9' })).toBeUndefined();
+  });
+
+  it('is older from the day on which other rates of the same shop come into force, unless the job names its day', () => {
+    const rates = [{ from: '2027-01-01' }, { from: '2028-01-01' }, { from: '2026-01-01' }];
+    const shop = { revision: 3, shop: { rates } };
+    const fromOf = (input: object, day: string) => answeredFromOf({ height: 20, ...input }, shop, { version: '1', day });
+    const answeredFrom = fromOf({}, '2026-12-31');
+    const job = { line, inputs: answeredFrom.inputs, answeredFrom };
+    const on = (day: string) => ({ shop: 3, version: '1', day });
+    expect(['2026-12-31', '2027-01-01', '2027-06-01'].map((day) => olderThan(job, on(day)))).toEqual([undefined, 'rates', 'rates']);
+    expect([fromOf({}, '2027-01-01').until, fromOf({}, '2028-01-01').until]).toEqual(['2028-01-01', undefined]);
+    expect(fromOf({ date: '2026-11-25' }, '2026-12-31').until).toBeUndefined();
+    expect(sameFrom(answeredFrom, fromOf({}, '2027-01-01'))).toBe(false);
+    expect(sameFrom(answeredFrom, fromOf({}, '2026-11-30'))).toBe(true);
   });
 });

@@ -3,22 +3,22 @@
 import type { Remote } from 'comlink';
 import { useStore } from 'zustand';
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import { type AnsweredFrom, inputsMark } from '../../server/message/answered-from.ts';
+import type { AnsweredFrom } from '../../server/message/answered-from.ts';
 import type { ShopRecord } from '../../server/message/answers.ts';
 import type { JobRecord } from '../../server/message/job-record.ts';
 import { NOTHING } from '../../text/say.ts';
 import type { JobWorker, Question } from '../work/job-worker.ts';
 import type { Tell } from '../work/sheet-for-reader.ts';
 import type { SheetInTexts } from '../work/views.ts';
-import { lineOf, sameFrom, sameLine } from './answer-line.ts';
+import { answeredFromOf, lineOf, sameFrom, sameLine } from './answer-line.ts';
 import { type Aside, startAside } from './aside.ts';
 import { takeWorker } from './early-worker.ts';
-import { type Input, inputOf, redone, undone, withStep } from './input.ts';
+import { inputOf, redone, undone, withStep } from './input.ts';
 import { type Keeper, startKeeper, unsaved } from './keeper.ts';
 import { keepPreferences, preferences } from './preferences.ts';
 import { type ProgramKeeper, startPrograms } from './programs.ts';
 import { type Runner, startRunner, type WarmWorker } from './runner.ts';
-import { fetchDrawing, fetchHealth, fetchJob, fetchShop } from './server.ts';
+import { fetchDrawing, fetchJob, fetchShop, fetchVersion } from './server.ts';
 import type { SheetActions, SheetState } from './sheet-state.ts';
 import { startTelling, type Telling } from './telling.ts';
 
@@ -52,17 +52,13 @@ export const openSheet = async (id: string): Promise<Opened> => {
 };
 
 const openWith = async (id: string, warm: WarmWorker): Promise<Opened> => {
-  const [record, drawing, shop, health] = await Promise.all([fetchJob(id), fetchDrawing(id), fetchShop(), fetchHealth()]);
+  const [record, drawing, shop, version] = await Promise.all([fetchJob(id), fetchDrawing(id), fetchShop(), fetchVersion()]);
   if (record.kind === 'gone' || drawing.kind === 'gone' || shop.kind === 'gone') return { kind: 'gone' };
   for (const answer of [record, drawing, shop])
     if (answer.kind === 'refused') return { kind: 'no such job', sentence: answer.error.sentence };
   if (record.kind !== 'ok' || drawing.kind !== 'ok' || shop.kind !== 'ok') return { kind: 'gone' };
-  const version = health.kind === 'ok' ? health.value.version : UNKNOWN;
   return { kind: 'open', sheet: sheetOn(record.value, drawing.value, { shop: shop.value, version }, warm) };
 };
-
-/** Of a server that does not say: an answer of it is as good as any other of such a server. */
-const UNKNOWN = 'unknown';
 
 interface Means {
   readonly shop: ShopRecord;
@@ -89,7 +85,7 @@ const sheetOn = (base: JobRecord, bytes: Uint8Array, { shop, version }: Means, w
   const told = startTelling(store);
   const runner = startRunner(
     drawing,
-    eventsOf(store, keeper, told, (input) => ({ inputs: inputsMark(input), shop: shop.revision, version })),
+    eventsOf(store, keeper, told, ({ input, day }) => answeredFromOf(input, shop, { version, day })),
     warm,
   );
   const questionOf = (record: JobRecord): Question => ({
@@ -138,16 +134,16 @@ const eventsOf = (
   store: StoreApi<SheetState>,
   keeper: Keeper,
   told: Telling,
-  fromOf: (input: Input) => AnsweredFrom,
+  fromOf: (question: Question) => AnsweredFrom,
 ): Parameters<typeof startRunner>[1] => ({
   began: () => store.setState({ running: { stage: NOTHING, share: 0 } }),
   tell: (stage, share) => store.setState({ running: { stage, share } }),
-  answered: (sheet, asked, { input }) => {
+  answered: (sheet, asked, question) => {
     const { record } = store.getState();
     told.show(sheet, { running: undefined, fault: undefined });
     noteShown(sheet, asked);
     const line = lineOf(sheet.sentence.text);
-    const answeredFrom = fromOf(input);
+    const answeredFrom = fromOf(question);
     if (record === undefined || (sameLine(record.line, line) && sameFrom(record.answeredFrom, answeredFrom))) return;
     const lined = { ...record, line, answeredFrom };
     store.setState({ record: lined });

@@ -23,6 +23,11 @@ export type Answered<T> =
 export const fetchJobs = (): Promise<Answered<readonly JobSummary[]>> => ask(paths.jobs);
 export const fetchJob = (id: string): Promise<Answered<JobRecord>> => ask(paths.job(id));
 export const fetchHealth = (): Promise<Answered<Health>> => ask(paths.health);
+/** Of a server that does not say: an answer of it is as good as any other of such a server. */
+export const fetchVersion = async (): Promise<string> => {
+  const health = await fetchHealth();
+  return health.kind === 'ok' ? health.value.version : 'unknown';
+};
 export const fetchShop = (): Promise<Answered<ShopRecord>> => ask(paths.shop);
 export const saveShop = (record: ShopRecord): Promise<Answered<ShopRecord>> => send('PUT', paths.shop, record);
 export const saveJob = (id: string, saving: Saving): Promise<Answered<{ readonly revision: number }>> => send('PUT', paths.job(id), saving);

@@ -5,6 +5,7 @@ export const answeredFromSchema = z.strictObject({
   inputs: z.string().max(16).describe('Mark of the inputs'),
   shop: z.int().min(0).describe('Revision of the shop'),
   version: z.string().max(40).describe('Version of the program'),
+  until: z.iso.date().optional().describe('Day from which other rates of the same shop hold, where the job names no day'),
 });
 
 export type AnsweredFrom = z.infer<typeof answeredFromSchema>;
