@@ -56,15 +56,24 @@ export const budgetsOf = (plan: CutPlan, question: PlanBudgetQuestion): PlanBudg
 export const expectedWithin = (plan: CutPlan, budgets: PlanBudgets | undefined): number =>
   Math.max(plan.accuracy.value, (budgets?.profile.total.value ?? 0) / 1000);
 
-/** The passes alone hold the tolerance, or there would be no plan: this says where the rest of the error takes it away again. */
-export const budgetFindings = ({ profile, sizes }: PlanBudgets): readonly Finding[] =>
+/**
+ * The passes alone hold the tolerance, or there would be no plan: this says where the rest of the error takes it away again. Limits of a
+ * size are always asked for, the tolerance of the profile may be `assumed`.
+ */
+export const budgetFindings = ({ profile, sizes }: PlanBudgets, assumed = false): readonly Finding[] =>
   [profile, ...sizes].flatMap((budget) => {
-    return budget.total.value <= budget.tolerance * 1000 ? [] : [overTolerance(budget)];
+    return budget.total.value <= budget.tolerance * 1000 ? [] : [overTolerance(budget, assumed)];
   });
 
-const overTolerance = ({ of, total, tolerance, biggest }: Budget): Finding => {
+const overTolerance = ({ of, total, tolerance, biggest }: Budget, assumed: boolean): Finding => {
   const expected = um(total.value, fixed(1));
   const asked = limit(tolerance * 1000, 'µm', fixed(1));
+  if (of.kind === 'profile' && assumed)
+    return find(
+      'budget-over-tolerance/profile-assumed',
+      say`All errors together: ${{ expected }} expected on the profile, ${{ asked }} assumed. ${{ biggest: biggest.sentence }}`,
+      { place: atField('tolerance') },
+    );
   if (of.kind === 'profile')
     return find(
       'budget-over-tolerance/profile',

@@ -98,5 +98,10 @@ describe('an error budget', () => {
     const codes = budgetFindings({ profile, sizes }).map((f) => f.code);
     expect(codes).toEqual(['budget-over-tolerance']);
     expect(sentenceOf(budgetFindings({ profile, sizes })[0])).toMatch(/bore, 16 mm/);
+    const tight = budgetsOf(plan, { ...question, tolerance: 0.001 });
+    const said = (assumed: boolean) => budgetFindings(tight, assumed).map(sentenceOf);
+    expect(said(false)[0]).toMatch(/expected on the profile, ±1\.0 µm required\./);
+    expect(said(true)[0]).toMatch(/expected on the profile, ±1\.0 µm assumed\./);
+    expect(said(true)[1]).toMatch(/bore, 16 mm; ±1\.0 µm required\./);
   });
 });

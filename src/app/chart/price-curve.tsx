@@ -15,12 +15,14 @@ export interface PriceCurveProps {
   readonly ask: () => Promise<readonly PricePoint[]>;
   /** Ra asked for, µm. */
   readonly finish: number;
+  /** Nobody asked for it: it was taken for granted. */
+  readonly assumed: boolean;
   readonly numbers: Pick<Numbers, 'money' | 'finish' | 'plain'>;
   /** `name` is that of the step of undo. */
   readonly onFinish: (ra: number, name: string) => void;
 }
 
-export const PriceCurve = ({ about, ask, finish, numbers, onFinish }: PriceCurveProps): ReactNode => {
+export const PriceCurve = ({ about, ask, finish, assumed, numbers, onFinish }: PriceCurveProps): ReactNode => {
   const words = useWords().price;
   const place = useRef<HTMLElement>(null);
   const asked = useAsked(place, about, ask);
@@ -33,15 +35,15 @@ export const PriceCurve = ({ about, ask, finish, numbers, onFinish }: PriceCurve
       {asked.answer !== undefined && points.length < 2 && !asked.working && <p className="fact">{words.noCurve}</p>}
       {points.length >= 2 && (
         <div data-older={asked.older}>
-          <Chart points={points} finish={finish} numbers={numbers} onChoose={choose} />
-          <Table points={points} finish={finish} numbers={numbers} onChoose={choose} />
+          <Chart points={points} finish={finish} assumed={assumed} numbers={numbers} onChoose={choose} />
+          <Table points={points} finish={finish} assumed={assumed} numbers={numbers} onChoose={choose} />
         </div>
       )}
     </section>
   );
 };
 
-interface CurveProps extends Pick<PriceCurveProps, 'finish' | 'numbers'> {
+interface CurveProps extends Pick<PriceCurveProps, 'finish' | 'assumed' | 'numbers'> {
   readonly points: readonly PricePoint[];
   readonly onChoose: (ra: number) => void;
 }
@@ -53,7 +55,7 @@ const TOP = 30;
 const HIGH = 190;
 const BOTTOM = 46;
 
-const Chart = ({ points, finish, numbers, onChoose }: CurveProps): ReactNode => {
+const Chart = ({ points, finish, assumed, numbers, onChoose }: CurveProps): ReactNode => {
   const words = useWords().price;
   const frame = useRef<HTMLDivElement>(null);
   const width = useWidth(frame, 700);
@@ -77,7 +79,7 @@ const Chart = ({ points, finish, numbers, onChoose }: CurveProps): ReactNode => 
         <Steps points={points} x={x} right={LEFT + wide} />
         <path className="chart-line" d={`M${points.map((p) => `${x(p.finish)} ${y(p.each)}`).join('L')}`} />
         <Labels points={points} x={x} numbers={numbers} />
-        <Chosen points={points} finish={finish} x={x} right={width - 90} />
+        <Chosen points={points} finish={finish} assumed={assumed} x={x} right={width - 90} />
         {points.map((p) => (
           <circle
             key={p.finish}
@@ -128,14 +130,14 @@ const Prices = ({ highest, y, wide, numbers }: PricesProps): ReactNode =>
     </g>
   ));
 
-interface ChosenProps extends Pick<CurveProps, 'points' | 'finish'> {
+interface ChosenProps extends Pick<CurveProps, 'points' | 'finish' | 'assumed'> {
   readonly x: Across;
   /** px from which its word stands left of the line. */
   readonly right: number;
 }
 
 /** The finish asked for, where the curve reaches it. */
-const Chosen = ({ points, finish, x, right }: ChosenProps): ReactNode => {
+const Chosen = ({ points, finish, assumed, x, right }: ChosenProps): ReactNode => {
   const words = useWords().price;
   if (finish > (points[0]?.finish ?? 0) || finish < (points.at(-1)?.finish ?? 0)) return null;
   const late = x(finish) > right;
@@ -143,7 +145,7 @@ const Chosen = ({ points, finish, x, right }: ChosenProps): ReactNode => {
     <>
       <path className="chart-chosen" d={`M${x(finish)} ${TOP - 8}V${TOP + HIGH}`} />
       <text className="chart-chosen-text" x={x(finish) + (late ? -5 : 5)} y={TOP - 10} textAnchor={late ? 'end' : 'start'}>
-        {words.chosen}
+        {assumed ? words.chosenAssumed : words.chosen}
       </text>
     </>
   );
@@ -197,7 +199,7 @@ const Labels = ({
   });
 };
 
-const Table = ({ points, finish, numbers, onChoose }: CurveProps): ReactNode => {
+const Table = ({ points, finish, assumed, numbers, onChoose }: CurveProps): ReactNode => {
   const words = useWords().price;
   return (
     <details>
@@ -229,7 +231,11 @@ const Table = ({ points, finish, numbers, onChoose }: CurveProps): ReactNode => 
                 <td data-align="right">{numbers.finish(Number(p.reached.toPrecision(2)))}</td>
                 <td>
                   {Math.abs(p.finish - finish) < 1e-6 ? (
-                    words.chosen
+                    assumed ? (
+                      words.chosenAssumed
+                    ) : (
+                      words.chosen
+                    )
                   ) : (
                     <button
                       type="button"

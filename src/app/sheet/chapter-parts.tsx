@@ -220,6 +220,7 @@ export const PriceParts = ({ sheet, numbers }: PartProps): ReactNode => {
         about={about}
         ask={() => sheet.aside.ask((worker) => worker.curve())}
         finish={finish}
+        assumed={reached === undefined}
         numbers={numbers}
         onFinish={(ra, name) => sheet.actions.edit(name, { finish: ra })}
       />

@@ -220,6 +220,7 @@ const price = phrases('page.price', {
   finish: say`Required finish, coarse to fine`,
   each: say`Each`,
   chosen: say`required`,
+  chosenAssumed: say`assumed`,
   choose: (finish: string) => say`Require ${{ finish: ready(finish) }}`,
   point: (finish: string, money: string, passes: number) =>
     say`${{ finish: ready(finish) }}: ${{ money: ready(money) }}, ${{ passes: count(passes, 'pass') }}`,

@@ -157,8 +157,9 @@ const askedOf = (run: JobRun, drawing: Drawing, material: Material): Asked => {
   };
 };
 
-const besideAsked = ({ job, shop }: JobRun, { material, request }: Requested) => ({
+const besideAsked = ({ job, said, shop }: JobRun, { material, request }: Requested) => ({
   job,
+  said,
   machine: machineOf(shop),
   material,
   wanted: request.wanted,

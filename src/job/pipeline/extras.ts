@@ -18,6 +18,8 @@ import type { Shop } from '../shop.ts';
 
 export interface BesideAsked {
   readonly job: Job;
+  /** Top-level keys of the job that somebody gave. */
+  readonly said: ReadonlySet<string>;
   readonly machine: Shop['machines'][number];
   readonly material: Material;
   /** Loops that are cut; of open lines alone nothing is said. */
@@ -31,7 +33,7 @@ export interface Beside<Facts> {
 
 /** Beside what can be cut: its error budgets, and the other processes against what the wire does. */
 export const besideCut = (asked: BesideAsked, plan: CutPlan, estimate?: Estimate): Beside<Pick<CutFacts, 'budgets' | 'otherWays'>> => {
-  const { job, machine, material, wanted } = asked;
+  const { job, said, machine, material, wanted } = asked;
   if (wanted.length === 0) return { facts: {}, findings: [] };
   const otherWays = otherProcesses(otherQuestion(asked, estimate && wireOwn(plan, estimate)));
   const budgets = budgetsOf(plan, {
@@ -41,7 +43,7 @@ export const besideCut = (asked: BesideAsked, plan: CutPlan, estimate?: Estimate
     temperatures: { ...chilled, ...job.temperature },
     sizes: job.sizes ?? [],
   });
-  return { facts: { budgets, otherWays }, findings: [...budgetFindings(budgets), ...otherFindings(otherWays)] };
+  return { facts: { budgets, otherWays }, findings: [...budgetFindings(budgets, !said.has('tolerance')), ...otherFindings(otherWays)] };
 };
 
 /** Beside what the wire cannot cut as asked there are only the other processes. */
