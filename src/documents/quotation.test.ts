@@ -82,6 +82,17 @@ describe('the quotation', () => {
     expect(OWN_BUSINESS.exec(paperText(paperOf(facts, { cheaper })))?.[0]).toBeUndefined();
   });
 
+  it('is not certain of a tolerance that wire and program together may exceed, as the answer is not', () => {
+    const { asked, outcome } = facts;
+    if (outcome.answer !== 'yes') throw new Error('split-jaw can be cut');
+    const used = there(outcome.program.proof.use).measured;
+    const within = (part: number): string =>
+      paperText(paperOf({ ...facts, outcome: { ...outcome, cut: { ...outcome.cut, within: asked.tolerance - part * used } } }));
+    expect(used).toBeGreaterThan(0);
+    expect(within(0.5)).toContain('cannot be certain of');
+    expect(within(1.5)).not.toContain('cannot be certain of');
+  });
+
   it('shows the part: contours and open lines, and neither lead-in nor tab, clamp or number', () => {
     const { strokes, labels } = pictureIn(facts);
     const drawn = facts.drawing.loops.length + facts.drawing.openChains.length;

@@ -5,6 +5,9 @@ import { fixed, limit, type Part, um, upTo } from '../text/part.ts';
 import { phrases, say } from '../text/say.ts';
 import type { Text } from '../text/text.ts';
 
+/** mm: what the program itself takes of the tolerance, fit of curves and all; nothing where it was not judged. */
+export const usedByProgram = (use: ToleranceUse | undefined): number => (use === undefined ? 0 : use.measured + use.fit);
+
 /** @param expected mm, of the machine's own error; left out where nobody knows it. */
 export const toleranceTold = ({ tolerance, allowed, measured, fit }: ToleranceUse, expected?: number): Text => {
   const aimed = fit > 0 ? words.curves(micrometres(measured), micrometres(fit)) : words.contours(micrometres(measured));

@@ -3,6 +3,7 @@
 import type { Asked, JobFacts, Yes } from '../../result/facts.ts';
 import type { Cheaper, Offer } from '../../result/offer.ts';
 import type { Estimate } from '../../result/shown.ts';
+import { usedByProgram } from '../../result/tolerance-told.ts';
 import { contour, count, fixed, limit, list, mass, mm, money, name, type Part, term, um, unitName } from '../../text/part.ts';
 import { only, phrases, say, sentences } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -36,11 +37,12 @@ const offered = ({ head, asked, outcome, findings }: JobFacts): Text => {
   if (outcome.answer === 'no') return words.cannot;
   const { within } = outcome.cut;
   const { estimate } = outcome.hours;
+  const used = usedByProgram(outcome.program.proof.use);
   const total = estimate.breaks.find((b) => b.quantity === asked.quantity)?.total.value ?? estimate.each.value * asked.quantity;
   const made = (asked.quantity === 1 ? words.canOne : words.canMany)(partOf(asked), money(total, estimate.currency), asked.quantity);
   return sentences([
     made,
-    within <= asked.tolerance ? undefined : words.doubtful(promised(within), limit(asked.tolerance)),
+    within + used <= asked.tolerance ? undefined : words.doubtful(promised(within), limit(asked.tolerance)),
     ...doubtfulSizes(outcome.cut),
     openQuestions(findings),
     head.inventedRates ? words.invented : undefined,

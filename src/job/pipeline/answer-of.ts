@@ -10,6 +10,7 @@ import type { CutPlan } from '../../plan/plan.ts';
 import type { Proof } from '../../proof/proof.ts';
 import type { Asked, Head, JobFacts, JobOutcome } from '../../result/facts.ts';
 import type { CutFacts, HoursFacts, ProgramFacts, RefusedFacts } from '../../result/outcome-facts.ts';
+import { usedByProgram } from '../../result/tolerance-told.ts';
 import type { Finding } from '../../text/finding.ts';
 import { byGravity } from '../../text/severity.ts';
 import { ratesInvented } from '../built-in-shop.ts';
@@ -74,7 +75,7 @@ export const answerOf = (run: JobRun, planned: Timed | NoHours, choice: Choice):
           within: cut.within,
           budgets: cut.budgets,
           findings,
-          used: proof.use === undefined ? 0 : proof.use.measured + proof.use.fit,
+          used: usedByProgram(proof.use),
         })
       : noSentence(findings, proof);
   return { ...answered(run, asked, { outcome, sentence, findings }), proven };
