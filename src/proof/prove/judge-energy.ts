@@ -1,6 +1,7 @@
 /** Judges with what energy is cut: full metal and tabs with that of the rough cut, faces last with that of the last pass. */
+import { perimeterOf } from '../../geometry/area.ts';
 import type { Contour } from '../../geometry/contour.ts';
-import { distanceToSegment, pointAt } from '../../geometry/measure.ts';
+import { distanceToSegment, lengthOf, pointAt } from '../../geometry/measure.ts';
 import type { Point } from '../../geometry/segment.ts';
 import { itemAt } from '../../sequence/sequence.ts';
 import { contour, count, mm } from '../../text/part.ts';
@@ -29,7 +30,7 @@ export const energyReasons = (evidence: Evidence): readonly Reason[] => {
 /** A pass leaves no more stock, mm, than this for the next: a cut that runs further from the face is none of its passes. */
 const STOCK = 0.3;
 
-/** Places on a contour that are asked which passes came by. At a quarter of them a needle may keep the wire off. */
+/** Places on a contour, as far apart as each other, that are asked which passes came by. At a quarter of them a needle may keep the wire off. */
 const PLACES = 12;
 
 /** A pass in between that never ran: the last one alone reaches every size, but not with the stock that was left for two. */
@@ -64,11 +65,18 @@ const leftOut = (evidence: Evidence): readonly Reason[] => {
     });
 };
 
-const placesOn = ({ segments }: Contour): readonly Point[] =>
-  Array.from({ length: PLACES }, (_, i) => {
-    const along = ((i + 0.5) * segments.length) / PLACES;
-    return pointAt(itemAt(segments, Math.floor(along)), along % 1);
+/** Evenly along its length: many short segments in one corner count for no more than they are long. */
+const placesOn = (drawn: Contour): readonly Point[] => {
+  const step = perimeterOf(drawn) / PLACES;
+  let way = 0;
+  return drawn.segments.flatMap((s) => {
+    const [start, length] = [way, lengthOf(s)];
+    way += length;
+    const first = Math.ceil(start / step - 0.5);
+    const count = Math.ceil(way / step - 0.5) - first;
+    return Array.from({ length: count }, (_, n) => pointAt(s, ((first + n + 0.5) * step - start) / length));
   });
+};
 
 /** Where a register alone gave the gap although conditions are chosen by word, or elsewhere in the program. */
 const missing = ({ actions, question, blocks }: Evidence): readonly Reason[] => {
