@@ -174,13 +174,13 @@ const withPlaced = (
   return { spot, hole, cost: 0.2 * lead + 10 * smaller + cramped + spotCost(spot, asked), splits: false };
 };
 
-/** Curves are worse than straights, and every missing millimetre to a corner counts. */
 /** A heavy piece hangs best near its weight: each mm of lever is worth this much of a way, mm. */
 const LEVER = 0.05;
 
 /** mm worth: a start outside a part is worth a long way. */
 const POCKET = 20;
 
+/** Curves are worse than straights, and every missing millimetre to a corner counts. */
 export const spotCost = (spot: EntryPlace, { shape, measures, tab, balance }: EntryAsked): number => {
   const short = (have: number, need: number): number => Math.max(0, need - have);
   const corner = cornerNeed(measures);

@@ -7,12 +7,12 @@ import { intersect } from '../../geometry/intersect.ts';
 import { boundsOf, lengthOf, pointAt, tangentAt } from '../../geometry/measure.ts';
 import { type Lookup, lookupOf, segmentsNear } from '../../geometry/near/lookup.ts';
 import { line, type Point, point } from '../../geometry/segment.ts';
-import { itemAt } from '../../sequence/sequence.ts';
+import { itemAt, lastItem } from '../../sequence/sequence.ts';
 import type { KeptLoop } from '../kept-side.ts';
 import type { Candidate } from './entry.ts';
 import type { Measures } from './lead-lengths.ts';
 import type { Break } from './slug-breaks.ts';
-import { LIGAMENT } from './splitting.ts';
+import { LIGAMENT, lengthsTo } from './splitting.ts';
 
 /** Times the way across a neck: waste with a shorter edge is eaten by the kerf, as in the tip of a notch. */
 const LEAST_EDGE = 4;
@@ -55,13 +55,9 @@ export const pocketBreaks = (
 
 /** mm forward from the entry to a place on the contour. */
 const aheadOf = (contour: Contour, spot: Candidate['spot']): ((segment: number, share: number) => number) => {
-  const lengths = contour.segments.map(lengthOf);
-  const before: number[] = [];
-  const round = lengths.reduce((sum, length) => {
-    before.push(sum);
-    return sum + length;
-  }, 0);
-  const along = (segment: number, share: number): number => itemAt(before, segment) + share * itemAt(lengths, segment);
+  const told = lengthsTo(contour.segments);
+  const round = lastItem(told);
+  const along = (segment: number, share: number): number => itemAt(told, segment) + share * lengthOf(itemAt(contour.segments, segment));
   const entry = along(spot.segment, spot.share);
   return (segment, share) => (along(segment, share) - entry + round) % round;
 };

@@ -42,7 +42,7 @@ export const placesCutThrough = (hole: GivenHole, spot: EntryPlace, own: Lookup,
 };
 
 /** Length travelled to the start of each segment, and all round last. */
-const lengthsTo = (segments: readonly Segment[]): readonly number[] => {
+export const lengthsTo = (segments: readonly Segment[]): readonly number[] => {
   const told = [0];
   for (const s of segments) told.push(lastItem(told) + lengthOf(s));
   return told;
