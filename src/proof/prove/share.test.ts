@@ -24,6 +24,7 @@ describe("the program's share of the tolerance", () => {
 
   it('is at least 1 µm, and never more than the tolerance', () => {
     expect([verdict(0.7, { tolerance: 0.002 }), verdict(1.1, { tolerance: 0.002 })]).toEqual(['proven', 'not proven']);
+    expect(verdict(0.9, { tolerance: 0.002 })).toBe('not proven');
     expect([verdict(0.3, { tolerance: 0.0007 }), verdict(0.6, { tolerance: 0.0007 })]).toEqual(['proven', 'not proven']);
   });
 
