@@ -1,4 +1,5 @@
 /** With what energy a program cuts, by the squares that each cut takes and by the last cut that comes to each place of a contour. */
+import type { Contour } from '../../src/geometry/contour.ts';
 import { distanceToSegment, lengthOf, pointAt } from '../../src/geometry/measure.ts';
 import type { Point } from '../../src/geometry/segment.ts';
 import type { Action } from '../../src/nc/read/program.ts';
@@ -20,6 +21,10 @@ const SAME = 1e-6;
 const [SOME, MOST] = [0.25, 0.7];
 /** mm of a contour whose last pass is missing: overlaps and ways in are shorter, and nobody can say in between. */
 const [SHORT, LONG] = [0.3, 1.6];
+/** Share of a contour where a pass of the set-up did not come by: a quarter is let pass, and nobody can say a little to either side of it. */
+const [FEW, MANY] = [0.17, 0.34];
+/** mm that a pass may leave for the next ones. */
+const STOCK = 0.3;
 /** kg: a piece this light is flushed away; a few squares more or less decide nothing. */
 const [LIGHT, HEAVY] = [2.5e-5, 8.5e-5];
 
@@ -29,7 +34,9 @@ export const energyTruth = (actions: readonly Action[], cuts: readonly TruthCut[
   const [rough, last] = [Math.max(...radii), Math.min(...radii)];
   const all = [
     choices(actions, question),
-    ...(rough - last > SAME ? [roughs(cuts, raster, rough), tabs(cuts, question, raster, rough), faces(cuts, question, last)] : []),
+    ...(rough - last > SAME
+      ? [roughs(cuts, raster, rough), tabs(cuts, question, raster, rough), faces(cuts, question, last), leftOut(cuts, question, planned)]
+      : []),
   ];
   return { faults: all.flatMap((t) => t.faults), unclear: all.some((t) => t.unclear) };
 };
@@ -82,6 +89,29 @@ const faces = (cuts: readonly TruthCut[], { wanted, tolerance }: ProofQuestion, 
     faults: lengths.flatMap((l, n) => (l > LONG ? [`contour ${n} is not finished`] : [])),
     unclear: lengths.some((l) => l > SHORT && l <= LONG),
   };
+};
+
+/** Nothing is said where no set-up names the passes. */
+const leftOut = (cuts: readonly TruthCut[], { wanted }: ProofQuestion, planned: readonly number[] = []): Told => {
+  const shares = planned.flatMap((radius, n) => {
+    const own = cuts.filter((c) => Math.abs(c.radius - radius) <= SAME);
+    return wanted.map(({ contour, loop }) => ({ what: `pass ${n + 1} of contour ${loop} is left out`, share: shareWithout(own, contour) }));
+  });
+  return {
+    faults: shares.flatMap(({ what, share }) => (share > MANY ? [what] : [])),
+    unclear: shares.some(({ share }) => share > FEW && share <= MANY),
+  };
+};
+
+const shareWithout = (own: readonly TruthCut[], { segments }: Contour): number => {
+  let [without, all] = [0, 0];
+  for (const s of segments) {
+    const steps = Math.ceil(lengthOf(s) / 0.1);
+    for (let i = 0; i < steps; i += 1)
+      if (!own.some((c) => reaches(c, pointAt(s, (i + 0.5) / steps), STOCK))) without += lengthOf(s) / steps;
+    all += lengthOf(s);
+  }
+  return without / all;
 };
 
 const reaches = ({ segment, radius }: TruthCut, p: Point, tolerance: number): boolean =>

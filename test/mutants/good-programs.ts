@@ -29,6 +29,8 @@ const GAPS = new Map([
   [2, 0.02],
   [3, 0.015],
 ]);
+/** Half the kerf of the rough cut. */
+export const ROUGH = WIRE / 2 + there(GAPS.get(1));
 /** Offsets: half the wire, the gap, and what later passes take off. */
 const offsetsOf = (passes: number): ReadonlyMap<number, number> =>
   new Map(
@@ -225,6 +227,7 @@ const finished = (w: Writer, name: string, { wanted, holes, size, stretches = []
       registers: w.offsets,
       wireDiameter: WIRE,
       gaps: GAPS,
+      passes: [...w.offsets.keys()],
       wanted,
       block: block(size),
       holes: holes.map((at) => ({ at, diameter: 1.5 })),
@@ -290,6 +293,12 @@ const washer = (): GoodProgram => {
     [middle, w.lines.length - 1],
   ] as const;
   return finished(w, 'part with an opening', { wanted, holes: [point(9, 9), point(9, 2)], size: 18, stretches });
+};
+
+/** A rectangular opening whose slug hangs by so many mm of metal: the kerf of the rough cut rounds the tab at both ends. */
+export const hangingBy = (metal: number, width: number, depth: number): GoodProgram => {
+  const shape = rectangle(9 - width / 2, 9 - depth / 2, 9 + width / 2, 9 + depth / 2, 0);
+  return opening('slug on a tab', withWords, 2, shape, point(9, 9), metal + 2 * ROUGH);
 };
 
 export const goodPrograms = (): readonly GoodProgram[] => [

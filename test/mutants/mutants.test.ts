@@ -34,6 +34,7 @@ const judge = (good: GoodProgram, mutant: Mutant, surface: Surface): Result => {
 };
 
 const tally = new Map<Result, number>();
+const kindsCaught = new Set<string>();
 
 describe('mutants of good programs', () => {
   for (const [n, good] of goodPrograms().entries()) {
@@ -46,6 +47,7 @@ describe('mutants of good programs', () => {
       for (const mutant of mutantsOf(good, PER_PROGRAM, 500 + n)) {
         const result = judge(good, mutant, truth.surface);
         tally.set(result, (tally.get(result) ?? 0) + 1);
+        if (result === 'caught') kindsCaught.add(mutant.kind);
         if (result === 'missed' || result === 'blamed wrongly') wrong.push(`${result}: ${mutant.name}`);
       }
       expect(wrong).toEqual([]);
@@ -57,5 +59,6 @@ describe('mutants of good programs', () => {
     expect(count('caught')).toBeGreaterThanOrEqual(120);
     expect(count('passed')).toBeGreaterThanOrEqual(80);
     expect(count('too near to tell')).toBeLessThan((count('caught') + count('passed')) * 0.05);
+    expect([...kindsCaught]).toEqual(expect.arrayContaining(['register between share and tolerance', 'whole pass left out']));
   });
 });

@@ -163,14 +163,31 @@ const dropStretch: Make = (good, random) => {
   return { name: `without lines ${s[0] + 1}-${s[1] + 1}`, lines: good.lines.filter((_, i) => i < s[0] || i > s[1]) };
 };
 
-const wrongRegister: Make = (good, random) => {
-  if (good.question.dialect.compensation === 'path') return undefined;
-  const number = there(pick([...good.question.registers.keys()], random));
-  const by = there(pick([0.005, 0.008, 0.02, 0.1], random)) * (random() < 0.5 ? -1 : 1);
-  const registers = new Map(good.question.registers);
-  registers.set(number, Number((there(registers.get(number)) + by).toFixed(4)));
-  return { name: `register ${number} by ${by}`, registers };
+/** All of one pass but the first and the last, wherever its condition is chosen. */
+const dropPass: Make = (good, random) => {
+  const pass = pick((good.question.passes ?? []).slice(1, -1), random);
+  if (pass === undefined || good.question.dialect.words.condition === undefined) return undefined;
+  let isOn = false;
+  const lines = good.lines.filter((l) => {
+    if (/^(E|M)\d/.test(l)) isOn = l === `E${pass}`;
+    return !isOn;
+  });
+  return { name: `without pass ${pass}`, lines };
 };
+
+const wrongRegister =
+  (steps: (good: GoodProgram) => readonly number[]): Make =>
+  (good, random) => {
+    if (good.question.dialect.compensation === 'path') return undefined;
+    const number = there(pick([...good.question.registers.keys()], random));
+    const by = there(pick(steps(good), random)) * (random() < 0.5 ? -1 : 1);
+    const registers = new Map(good.question.registers);
+    registers.set(number, Number((there(registers.get(number)) + by).toFixed(4)));
+    return { name: `register ${number} by ${by}`, registers };
+  };
+
+/** Within the tolerance, and beyond the quarter of it that the program may use. */
+const betweenShareAndTolerance = ({ question: { tolerance } }: GoodProgram): readonly number[] => [0.75 * tolerance];
 
 /** The program is cut short behind a block that moves. */
 const endEarly: Make = (good, random) => {
@@ -224,7 +241,7 @@ const KINDS: readonly (readonly [string, Make])[] = [
   ['coordinate', moveNumber('XY')],
   ['arc direction', replaceWord(/G0[23]/, (g) => (g === 'G02' ? 'G03' : 'G02'))],
   ['block doubled', doubleBlock],
-  ['register value', wrongRegister],
+  ['register value', wrongRegister(() => [0.005, 0.008, 0.02, 0.1])],
   ['order of passes or contours', swapStretches],
   ['coordinate', moveNumber('XY')],
   ['compensation not cancelled', replaceWord(/G40 /, () => '')],
@@ -237,4 +254,6 @@ const KINDS: readonly (readonly [string, Make])[] = [
   ['words behind the last %', behindTheMark],
   ['block that may be skipped', skipped],
   ['zero moved', shifted],
+  ['register between share and tolerance', wrongRegister(betweenShareAndTolerance)],
+  ['whole pass left out', dropPass],
 ];

@@ -1,7 +1,8 @@
 /** With what energy is cut: faults that change no place of the wire. */
 import { describe, expect, it } from 'vitest';
 import { there } from '../../../test/there.ts';
-import { line, point } from '../../geometry/segment.ts';
+import { polygon } from '../../geometry/contour.ts';
+import { point } from '../../geometry/segment.ts';
 import { type Dialect, standardDialect } from '../../nc/dialect/dialect.ts';
 import type { Action } from '../../nc/read/program.ts';
 import type { Wanted } from '../proof.ts';
@@ -157,10 +158,8 @@ describe('the energy of a cut', () => {
     });
 
     it('is missed by length: short segments where it did run hide nothing', () => {
-      const corners = Array.from({ length: 61 }, (_, n) => [10 + n / 6, 10] as const);
-      const around = [...corners, [20, 20], [10, 20], [10, 10]] as const;
-      const segments = around.slice(1).map(([x, y], n) => line(point(...there(around[n])), point(x, y)));
-      const contour = { closed: true, segments } as const;
+      const side = Array.from({ length: 61 }, (_, n) => point(10 + n / 6, 10));
+      const contour = polygon([...side, point(20, 20), point(10, 20)]);
       const below = through([
         [15.2, low],
         [high, low],
