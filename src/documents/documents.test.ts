@@ -5,7 +5,7 @@ import { contour, path } from '../geometry/contour.ts';
 import { circle, line, point } from '../geometry/segment.ts';
 import { circleData, pathData, scaleBar } from '../picture/strokes.ts';
 import type { Paper } from './paper.ts';
-import { paperText } from './paper-text.ts';
+import { paperText } from './paper-text.fixture.ts';
 import { paperPdf } from './pdf/pdf.ts';
 
 const paper: Paper = {

@@ -14,7 +14,7 @@ import { HOUSE } from '../text/reader.ts';
 import { say } from '../text/say.ts';
 import type { Paper } from './paper.ts';
 import { printedPaper } from './paper-for-reader.ts';
-import { paperText } from './paper-text.ts';
+import { paperText } from './paper-text.fixture.ts';
 import { reasonsForCustomer } from './part/customer-reasons.ts';
 import { quotation } from './sheet/quotation.ts';
 

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { there } from '../../test/there.ts';
 import { readText } from '../cli/files.ts';
 import { printedPaper } from '../documents/paper-for-reader.ts';
-import { paperText } from '../documents/paper-text.ts';
+import { paperText } from '../documents/paper-text.fixture.ts';
 import { holeSheet } from '../documents/sheet/hole-sheet.ts';
 import { setupSheet } from '../documents/sheet/setup-sheet.ts';
 import { resultOf } from '../result/facts.ts';

@@ -3,7 +3,7 @@ import { existsSync, readdirSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { readBytes, readText } from '../../src/cli/files.ts';
 import { jobRun, shopAt } from '../../src/cli/inputs.ts';
-import { paperText } from '../../src/documents/paper-text.ts';
+import { paperText } from '../../src/documents/paper-text.fixture.ts';
 import { nestSchema } from '../../src/job/files/nest-file.ts';
 import { parseFile } from '../../src/job/files/parse.ts';
 import { correctText } from '../../src/job/handout/correct-report.ts';

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { readText } from '../../cli/files.ts';
 import { jobRun } from '../../cli/inputs.ts';
 import { printedPaper } from '../../documents/paper-for-reader.ts';
-import { paperText } from '../../documents/paper-text.ts';
+import { paperText } from '../../documents/paper-text.fixture.ts';
 import { setupSheet } from '../../documents/sheet/setup-sheet.ts';
 import { sentenceOf } from '../../text/finding.fixture.ts';
 import { HOUSE } from '../../text/reader.ts';

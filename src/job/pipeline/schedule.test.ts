@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { jobRun } from '../../cli/inputs.ts';
 import { printedPaper } from '../../documents/paper-for-reader.ts';
-import { paperText } from '../../documents/paper-text.ts';
+import { paperText } from '../../documents/paper-text.fixture.ts';
 import { setupSheet } from '../../documents/sheet/setup-sheet.ts';
 import { isoOf } from '../../estimate/schedule/moment.ts';
 import type { Schedule } from '../../estimate/schedule/schedule.ts';

@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { jobRun } from '../../cli/inputs.ts';
 import { printedPaper } from '../../documents/paper-for-reader.ts';
-import { paperText } from '../../documents/paper-text.ts';
+import { paperText } from '../../documents/paper-text.fixture.ts';
 import { quotation } from '../../documents/sheet/quotation.ts';
 import { saidOf } from '../../quantity/source.ts';
 import type { Finding } from '../../text/finding.ts';

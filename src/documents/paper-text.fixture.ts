@@ -1,4 +1,4 @@
-/** A paper as plain text: for the terminal, for reading it in a mail, and to see in a diff what changed on paper. */
+/** A paper as plain text, in which tests and goldens read what is printed on it. */
 import type { Paper, PaperBlock } from './paper.ts';
 import { brokenInto, inColumns } from './text.ts';
 
