@@ -12,7 +12,6 @@ const STANDING: Readonly<Record<string, number>> = {
   'src/accuracy/salvage.ts': 2,
   'src/drawing/dxf/place.ts': 2,
   'src/estimate/hours.ts': 1,
-  'src/geometry/make/fillet.ts': 1,
   'src/geometry/meeting.ts': 2,
   'src/job/handout/drawing-report.ts': 1,
   'src/job/nest/nest-run.ts': 1,

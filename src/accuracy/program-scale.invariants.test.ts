@@ -6,7 +6,7 @@ import { contour } from '../geometry/contour.ts';
 import { arc, line, point } from '../geometry/segment.ts';
 import { scaling, transformChain } from '../geometry/transform.ts';
 import { materials } from '../physics/material/materials.ts';
-import { programScale, scaleFor, sizeAtReference } from './program-scale.ts';
+import { programScale, sizeAtReference } from './program-scale.ts';
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
@@ -26,7 +26,8 @@ describe('the scale of a program', () => {
           line(point(width, height), point(0, height)),
           line(point(0, height), point(0, 0)),
         ]);
-        const cut = boundsOfChain(transformChain(scaling(scaleFor(material, temperature).value), drawn));
+        const scale = programScale.compute({ expansion: material.expansion.value, temperature });
+        const cut = boundsOfChain(transformChain(scaling(scale), drawn));
         const wanted = boundsOfChain(drawn);
         const cooled = (size: number) => sizeAtReference.compute({ size, expansion: material.expansion.value, temperature });
         expect(Math.abs(cooled(cut.maxX - cut.minX) - (wanted.maxX - wanted.minX))).toBeLessThan(1e-9);

@@ -4,10 +4,7 @@
  * The machine's scales are taken as true at any temperature; where they grow with the room, put in the part's temperature less the scales'.
  */
 
-import type { Material } from '../physics/material/material.ts';
-import { type Figure, given } from '../quantity/figure.ts';
-import { apply, type Formula } from '../quantity/formula.ts';
-import { saidBy } from '../quantity/source.ts';
+import type { Formula } from '../quantity/formula.ts';
 import { say } from '../text/say.ts';
 import { referenceTemperature } from './thermal-growth.ts';
 
@@ -48,21 +45,3 @@ export const growthLeft: Formula<'doubt' | 'length' | 'rise'> = {
   },
   compute: ({ doubt, length, rise }) => (doubt * length * rise) / 1000,
 };
-
-/** Above 1 for a part warmer than 20 °C, °C. */
-export const scaleFor = (material: Material, temperature: number): Figure =>
-  apply(
-    programScale,
-    {
-      expansion: material.expansion,
-      temperature: given({
-        key: 'temperature.cutting',
-        name: say('accuracy.temperature-cutting')`temperature of the part while it is cut`,
-        value: temperature,
-        unit: '°C',
-        basis: 'job',
-        source: saidBy.job,
-      }),
-    },
-    { key: 'program.scale' },
-  );

@@ -43,13 +43,6 @@ const onCircle = (centre: Point, radius: number, degrees: number): Point => {
   return { x: centre.x + radius * cosine, y: centre.y + radius * sine };
 };
 
-/** The arc from `a` over `middle` to `b`; a line where the three are in line to rounding. */
-export const arcThrough = (a: Point, middle: Point, b: Point): Segment => {
-  const half = turnBetween(middle.x - a.x, middle.y - a.y, b.x - middle.x, b.y - middle.y);
-  // The turn at the middle is half the sweep: the angle at the rim is half the angle at the centre.
-  return Math.abs(half) < 1e-12 ? line(a, b) : fromBulge(a, b, Math.tan(half / 2));
-};
-
 /** The arc that leaves `a` in a unit direction and ends at `b`; a line where `b` is straight ahead. Behind is refused. */
 export const arcFromTangent = (a: Point, direction: Point, b: Point): Segment => {
   const half = turnBetween(direction.x, direction.y, b.x - a.x, b.y - a.y);

@@ -1,14 +1,13 @@
-/** Areas, corners, fillets, soundness, nesting, simplifying, transforms and bulges, case by case. */
+/** Areas, corners, soundness, nesting, simplifying, transforms and bulges, case by case. */
 import { describe, expect, it } from 'vitest';
 import { there } from '../../test/there.ts';
 import { areaOf, centroidOf, regionAreaOf } from './area.ts';
-import { arcByDegrees, arcThrough, fromBulge } from './bulge.ts';
+import { arcByDegrees, fromBulge } from './bulge.ts';
 import { regionOf, reverseChain } from './chain.ts';
 import { contour, path } from './contour.ts';
 import { disc, polygon, rectangle, roundedRectangle, star } from './example-shapes.fixture.ts';
 import { cornerAt, insideCorners } from './joints.ts';
-import { fillet } from './make/fillet.ts';
-import { endDirection, lengthOf, startDirection } from './measure.ts';
+import { lengthOf } from './measure.ts';
 import { nest, regionsOf } from './near/containment.ts';
 import { line, point } from './segment.ts';
 import { simplify } from './simplify.ts';
@@ -61,41 +60,6 @@ describe('corners', () => {
     expect(there(rounded[0]).kind).toBe('round');
     expect(there(rounded[0]).radius).toBeCloseTo(1.5, 12);
     expect(insideCorners(roundedRectangle(9, 9, 1.5), 'outside')).toEqual([]);
-  });
-});
-
-describe('fillet', () => {
-  it('rounds the corner of two lines tangentially, leaving out what is used up', () => {
-    const f = fillet(line(point(0, 0), point(4, 0)), line(point(4, 0), point(4, 4)), 1);
-    if (f.kind !== 'rounded') throw new Error(f.kind);
-    expect(f.segments).toHaveLength(3);
-    expect(f.arc).toMatchObject({ from: { x: 3, y: 0 }, to: { x: 4, y: 1 }, centre: { x: 3, y: 1 }, radius: 1 });
-    expect(f.arc.sweep).toBeCloseTo(Math.PI / 2, 14);
-    const whole = fillet(line(point(0, 0), point(4, 0)), line(point(4, 0), point(4, 4)), 4);
-    expect(whole.kind === 'rounded' && whole.segments.map((s) => s.kind)).toEqual(['arc']);
-  });
-  it('rounds corners of lines and arcs on both sides, tangent at both ends', () => {
-    const cases = [
-      [line(point(-9, 0), point(0, 0)), arcByDegrees(point(0, 5), 5, 270, 90)],
-      [line(point(-9, -3), point(0, 0)), arcByDegrees(point(0, 5), 5, 270, 90)],
-      [line(point(-9, 3), point(0, 0)), arcByDegrees(point(0, 5), 5, 270, 90)],
-      [arcThrough(point(-4, -4), point(-1, -3), point(0, 0)), arcThrough(point(0, 0), point(1, -2), point(5, -3))],
-    ] as const;
-    expect(fillet(cases[0][0], cases[0][1], 1).kind).toBe('tangent');
-    for (const [a, b] of cases.slice(1)) {
-      const f = fillet(a, b, 0.4);
-      if (f.kind !== 'rounded') throw new Error(f.kind);
-      expect(soundness(path(f.segments), 1e-12)).toEqual({ kind: 'sound' });
-      const [before, arc, after] = f.segments;
-      expect(endDirection(there(before)).x).toBeCloseTo(startDirection(there(arc)).x, 10);
-      expect(endDirection(there(arc)).y).toBeCloseTo(startDirection(there(after)).y, 10);
-      expect(f.arc.radius).toBe(0.4);
-      expect(Math.abs(f.arc.sweep)).toBeLessThan(Math.PI);
-    }
-  });
-  it('says when the radius does not fit', () => {
-    expect(fillet(line(point(0, 0), point(4, 0)), line(point(4, 0), point(4, 4)), 4.001).kind).toBe('does not fit');
-    expect(fillet(line(point(0, 0), point(4, 0)), line(point(4, 0), point(1, 0)), 1).kind).toBe('does not fit');
   });
 });
 

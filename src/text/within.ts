@@ -36,19 +36,6 @@ export const contoursIn = (text: Text): readonly string[] => [
   ...new Set(partsOf(text).flatMap((p) => (p.kind === 'contour' ? [p.id] : []))),
 ];
 
-/** The same words about the same things, but for the contours that are named. */
-export const sameBut = (text: Text, rename: (id: string) => string): Text => {
-  const { holes, ...rest } = bodyOf(text);
-  return textOf({ ...rest, holes: Object.fromEntries(Object.entries(holes).map(([hole, part]) => [hole, renamed(part, rename)])) });
-};
-
-const renamed = (part: Part, rename: (id: string) => string): Part => {
-  if (part.kind === 'contour') return { ...part, id: rename(part.id) };
-  if (part.kind === 'text') return { ...part, text: sameBut(part.text, rename) };
-  if (part.kind === 'list') return { ...part, items: part.items.map((item) => renamed(item, rename)) };
-  return part;
-};
-
 /** True where the text names this place itself. */
 export const namesPlace = (text: Text, { x, y }: { readonly x: number; readonly y: number }): boolean =>
   partsOf(text).some((p) => p.kind === 'place' && near(p.x, x) && near(p.y, y));

@@ -1,6 +1,6 @@
 /** The segments of a chain out of its plain numbers, and what can be asked of them without making objects of all. */
 
-import { boundsOf, nearestOn, pointAt } from '../../geometry/measure.ts';
+import { boundsOf, pointAt } from '../../geometry/measure.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
 import { neighbours } from '../../sequence/sequence.ts';
 import { PER_SEGMENT } from '../work/chain-view.ts';
@@ -38,19 +38,6 @@ export const boxAround = (boxes: Iterable<Window>): Window | undefined => {
     }
   }
   return around;
-};
-
-/** The place of a chain nearest to a point, over all its segments. A chain without segments has none. */
-export const nearestOnChain = (
-  chain: ChainView,
-  p: Point,
-): { readonly at: Point; readonly distance: number; readonly segment: number } | undefined => {
-  let best: { at: Point; distance: number; segment: number } | undefined;
-  for (let i = 0; i < countOf(chain.segments); i += 1) {
-    const { at, distance } = nearestOn(segmentAt(chain.segments, i), p);
-    if (best === undefined || distance < best.distance) best = { at, distance, segment: i };
-  }
-  return best;
 };
 
 /** Whether a point lies inside a closed chain: an odd number of its segments lie to the right of it. */

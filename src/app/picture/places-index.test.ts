@@ -6,7 +6,7 @@ import { HOUSE } from '../../text/reader.ts';
 import { wordsFor } from '../words/words-for.ts';
 import { circleView, polygonView } from '../work/chain-view.ts';
 import type { ContourView, LayerView, PictureView } from '../work/views.ts';
-import { isInside, nearestOnChain } from './chain-segments.ts';
+import { isInside } from './chain-segments.ts';
 import { lengthsIn } from './lengths.ts';
 import { indexOf, near, snapped } from './places-index.ts';
 import { hereAt, insidesOf, saidOf } from './what-is-here.ts';
@@ -73,11 +73,6 @@ describe('what lies near a place of the picture', () => {
       ['drawing', 'L1'],
     ]);
     expect(there(found[0]).distance).toBeCloseTo(0.3, 12);
-  });
-
-  it('gives the nearest place on a chain as searching every segment does', () => {
-    expect(nearestOnChain(arc, { x: 26, y: 4 })).toEqual({ at: { x: 24, y: 4 }, distance: 2, segment: 0 });
-    expect(nearestOnChain({ closed: false, segments: new Float64Array() }, { x: 0, y: 0 })).toBeUndefined();
   });
 
   it('tells inside from outside along every row of a ring of arcs and lines', () => {
