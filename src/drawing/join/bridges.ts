@@ -11,11 +11,11 @@ import type { Graph } from './graph.ts';
 export const bridgesOf = (graph: Graph, loose: Uint8Array): void => {
   const met = new Int32Array(graph.leaving.length).fill(-1);
   const low = new Int32Array(graph.leaving.length);
-  let schedule = 0;
+  let entered = 0;
   const enter = (node: number): void => {
-    met[node] = schedule;
-    low[node] = schedule;
-    schedule += 1;
+    met[node] = entered;
+    low[node] = entered;
+    entered += 1;
   };
   for (let root = 0; root < graph.leaving.length; root += 1) {
     if (met[root]! >= 0) continue;
