@@ -6,13 +6,13 @@ import type { Point, Segment } from '../../geometry/segment.ts';
 import { distanceBetween } from '../../geometry/segment.ts';
 import { isFilled, itemAt } from '../../sequence/sequence.ts';
 import type { Finding } from '../../text/finding.ts';
-import { contour, count, length, list, type Part } from '../../text/part.ts';
+import { contour, length, list, type Part } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import type { DrawingUnits } from '../drawing.ts';
 import { find } from '../findings.ts';
 import type { Conflict } from '../join/conflicts.ts';
-import { point, spot } from '../place-in-file.ts';
+import { firstOf, point, spot } from '../place-in-file.ts';
 
 /** What a conflict needs to know of its loops. */
 export interface NamedLoop {
@@ -71,7 +71,7 @@ const reportPair = (conflict: Conflict, a: NamedLoop, b: NamedLoop, units: Drawi
     return [
       find(
         'loops-share-edge',
-        say`${{ both }} share ${{ shared: length(sharedLength(along, a)) }} of edge at ${{ where: whereOf(point(placeOf(along[0], a), units), along.length) }}.`,
+        say`${{ both }} share ${{ shared: length(sharedLength(along, a)) }} of edge at ${{ where: firstOf(point(placeOf(along[0], a), units), along.length) }}.`,
         {
           place: spot(placeOf(along[0], a), units),
           done: words.keptBoth,
@@ -81,7 +81,7 @@ const reportPair = (conflict: Conflict, a: NamedLoop, b: NamedLoop, units: Drawi
     ];
   const [touch] = conflict.contacts;
   return [
-    find('loops-touch', say`${{ both }} touch at ${{ where: whereOf(point(touch.at, units), conflict.contacts.length) }}.`, {
+    find('loops-touch', say`${{ both }} touch at ${{ where: firstOf(point(touch.at, units), conflict.contacts.length) }}.`, {
       place: spot(touch.at, units),
       done: words.keptBoth,
     }),
@@ -95,11 +95,7 @@ const endsAnOverlap = ({ at }: ChainContact, along: readonly ChainContact[]): bo
 /** mm: two tellings of one place. */
 const NEAR = 1e-5;
 
-/** The first place, and how many there are beside it. */
-const whereOf = (at: Part, places: number, endless = false): Part | Text => {
-  if (endless) return words.andManyOthers(at);
-  return places > 1 ? words.andOthers(at, places - 1) : at;
-};
+const whereOf = (at: Part, places: number, endless: boolean): Part | Text => (endless ? words.andManyOthers(at) : firstOf(at, places));
 
 /** The middle of a shared stretch lies on the loop whose segment was looked at; other places are where they are. */
 const placeOf = ({ contact, at, first }: ChainContact, loop: NamedLoop): Point =>
@@ -119,5 +115,4 @@ const words = phrases('conflicts-of-loops', {
   runsOver: (loop: string, where: Part | Text) => say`${{ loop: contour(loop) }} runs over itself at ${{ where }}.`,
   touchesItself: (loop: string, where: Part | Text) => say`${{ loop: contour(loop) }} touches itself at ${{ where }}.`,
   andManyOthers: (at: Part) => say`${{ at }} and at a hundred other places or more`,
-  andOthers: (at: Part, others: number) => say`${{ at }} and at ${{ others: count(others, 'other place') }}`,
 });

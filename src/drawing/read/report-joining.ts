@@ -1,7 +1,6 @@
 /** Turns what was changed and met while joining and judging into findings, each with its place. */
 
-import { midpoint, type Point } from '../../geometry/segment.ts';
-import type { NonEmpty } from '../../sequence/sequence.ts';
+import { midpoint } from '../../geometry/segment.ts';
 import { type Finding, remedy } from '../../text/finding.ts';
 import { count, length, list, name, type Part } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
@@ -10,7 +9,7 @@ import type { DrawingUnits } from '../drawing.ts';
 import { find } from '../findings.ts';
 import type { JoinEvents } from '../join/join.ts';
 import type { FoundLoop } from '../piece/loop-found.ts';
-import { point, spot } from '../place-in-file.ts';
+import { firstOf, point, spot } from '../place-in-file.ts';
 
 /** What was repaired or found wanting while joining, in the order of the stages. */
 export const reportJoining = (events: JoinEvents, units: DrawingUnits): Finding[] => [
@@ -72,11 +71,20 @@ const aboutEnds = (events: JoinEvents, units: DrawingUnits): Finding[] => [
         ),
   ),
   ...events.apart.map(({ whole, others, places }) =>
-    find('layers-apart', words.meet([...whole, ...others], placesOf(places, units), whole, whole.length === 1 ? words.makes : words.make), {
-      place: spot(places[0], units),
-      done: whole.length === 1 ? words.byItself : words.byThemselves,
-      remedy: remedy(say`Name the layers that are to be cut, or draw on one layer what belongs together.`, { field: 'layers' }),
-    }),
+    find(
+      'layers-apart',
+      words.meet(
+        [...whole, ...others],
+        firstOf(point(places[0], units), places.length),
+        whole,
+        whole.length === 1 ? words.makes : words.make,
+      ),
+      {
+        place: spot(places[0], units),
+        done: whole.length === 1 ? words.byItself : words.byThemselves,
+        remedy: remedy(say`Name the layers that are to be cut, or draw on one layer what belongs together.`, { field: 'layers' }),
+      },
+    ),
   ),
   ...events.spurs.map((spur) =>
     find(
@@ -113,12 +121,6 @@ const aboutLoops = (events: JoinEvents, units: DrawingUnits): Finding[] => [
   ),
 ];
 
-/** The first place, and how many there are beside it. */
-const placesOf = (places: NonEmpty<Point>, units: DrawingUnits): Part | Text => {
-  const at = point(places[0], units);
-  return places.length === 1 ? at : words.andOthers(at, places.length - 1);
-};
-
 const reportRounding = (rounded: JoinEvents['rounded'], units: DrawingUnits): Finding[] =>
   rounded.at === undefined
     ? []
@@ -153,7 +155,6 @@ const words = phrases('joining', {
   drawnTwice: (at: Part) => say`The loop around ${{ at }} is drawn twice.`,
   onTwoLayers: (at: Part, kept: string, copy: string) =>
     say`The loop around ${{ at }} is drawn twice, on the layers ${{ kept: name(kept) }} and ${{ copy: name(copy) }}.`,
-  andOthers: (at: Part, others: number) => say`${{ at }} and at ${{ others: count(others, 'other place') }}`,
   meet: (layers: readonly string[], where: Part | Text, whole: readonly string[], makes: Text) =>
     say`Lines of the layers ${{ layers: list(layers.map(name), 'and') }} meet at ${{ where }}; ${{ whole: list(whole.map(name), 'and') }} ${{ makes }}.`,
   makes: say`makes whole loops by itself`,
