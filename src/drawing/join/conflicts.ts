@@ -49,8 +49,8 @@ export const conflictsOf = (loops: readonly FoundLoop[], within: number, work: W
 const isEndless = (contacts: readonly ChainContact[]): boolean =>
   contacts.filter((c) => c.contact.kind === 'crossing').length >= MOST_CROSSINGS;
 
-/** A loop that crosses itself so often cannot be cut, and it helps nobody to know of more. */
-const MOST_CROSSINGS = 100;
+/** A loop that crosses itself so often cannot be cut, and it helps nobody to know of more. The first place, and the hundred others that are told. */
+const MOST_CROSSINGS = 101;
 
 interface NumberedLoop {
   readonly number: number;

@@ -47,6 +47,15 @@ describe('a tangle', () => {
     expect([state, findings[0]?.code]).toEqual(['refused', 'too-much-work']);
   });
 
+  it.each([
+    [100, 'and at 99 other places'],
+    [101, 'and at a hundred other places or more'],
+  ])('of %i crossings is told by as many', (crossings, others) => {
+    const teeth = Array.from({ length: crossings + 1 }, (_, i): Vertex => [i, i % 2 === 0 ? 1 : -1]);
+    const { findings } = read(lightPolyline([...teeth, [crossings + 1, 0], [-1, 0]]));
+    expect(sentenceOf(findings[0])).toContain(others);
+  });
+
   it('whose crossings are few has them counted as before', () => {
     const { findings } = read(
       lightPolyline([
