@@ -78,6 +78,8 @@ export class Entities {
       // Behind a polyline without end mark a word that nobody knows may be a vertex with a misspelt name.
       if (!isEntity(f.type)) this.spoil();
       this.closePolyline('no end');
+      // The note on the unit often stands in the title block, which is on a layout sheet.
+      if (f.text !== '') this.#signs.text(f.text);
       if (f.paper || this.#onPaper) this.#inPaperSpace(f);
       else if (f.type === 'POLYLINE') this.#openPolyline(f);
       else this.#single(f);
@@ -86,10 +88,8 @@ export class Entities {
 
   #single(f: Fields): void {
     const maker = MAKERS.get(f.type);
-    if (maker === undefined) {
-      this.#aside.passOver(f.type, f.place);
-      if (f.text !== '') this.#signs.text(f.text);
-    } else if (f.bad !== undefined) this.#badNumber(f, f.bad);
+    if (maker === undefined) this.#aside.passOver(f.type, f.place);
+    else if (f.bad !== undefined) this.#badNumber(f, f.bad);
     else {
       const record = maker(f, this.#report);
       if (f.type === 'LWPOLYLINE') this.#tellWidth(f, [40, 41, 43]);

@@ -50,6 +50,21 @@ describe('a drawing without a unit', () => {
   );
 });
 
+describe('what speaks of a unit', () => {
+  const told = ({ findings }: Drawing): string => sentenceOf(findings.find((f) => f.code === 'units-disagree'));
+
+  it('is quoted three times at most, and of a long note no more than forty signs', () => {
+    expect(told(read(4, [text('1"'), text('2"'), text('3"'), text('4"')]))).toContain('It has texts in inches (4): 1", 2", 3".');
+    const note = 'ALL DIMENSIONS ARE IN INCHES, UNLESS SOMETHING ELSE IS SAID';
+    expect(told(read(4, [text(note)]))).toContain('(1): ALL DIMENSIONS ARE IN INCHES, UNLESS SOM.');
+  });
+
+  it('is read on a layout sheet too, where the title block stands', () => {
+    const sheet: readonly Tag[] = entity('TEXT', { 67: 1, 10: 1, 20: 1, 40: 2 }, [[1, 'ALL DIMENSIONS IN INCHES']]);
+    expect(doubts(read(4, [sheet]))).toEqual(['units-disagree']);
+  });
+});
+
 describe('a header that texts or styles contradict', () => {
   it.each([
     ['metric styles in inches', read(1, [], styles(style('ISO-25'))), 'Its dimension styles are metric: ISO-25.'],
