@@ -28,6 +28,23 @@ describe('the border of a sheet', () => {
     expect([told?.severity, told?.remedy?.field]).toEqual(['doubt', 'layers']);
   });
 
+  it.each([
+    [297, 210],
+    [420, 297],
+    [594, 420],
+    [841, 594],
+    [1189, 841],
+    [279.4, 215.9],
+    [431.8, 279.4],
+    [558.8, 431.8],
+    [863.6, 558.8],
+    [1117.6, 863.6],
+  ])('is seen at %d by %d mm, up to half a millimetre off', (long, short) => {
+    expect(asked(...box(0, 0, long + 0.45, short - 0.45, 'lines'), ...part)).toHaveLength(1);
+    expect(asked(...box(0, 0, long + 0.55, short, 'lines'), ...part)).toEqual([]);
+    expect(asked(...box(0, 0, long, short - 0.55, 'lines'), ...part)).toEqual([]);
+  });
+
   it('is not seen in a part, an empty rectangle or one among others', () => {
     expect(asked(...part)).toEqual([]);
     expect(asked(...box(0, 0, 420, 297))).toEqual([]);
