@@ -181,7 +181,7 @@ export const manualOfLoops = {
   'looks-like-border': {
     title: 'A contour looks like the border of a drawing sheet',
     meaning:
-      'A rectangle around other contours has the size of a sheet (A4 to A0, letter sizes A to E), or lies on a layer that is named for a border or a title block. A second rectangle within it counts as well. All of them are one question. They were kept as drawn.',
+      'A rectangle around other contours has the size of a sheet (A4 to A0, letter sizes A to E) or of the frame on an A4 to A0 sheet, or lies on a layer that is named for a border or a title block. A second rectangle within it counts as well. All of them are one question. They were kept as drawn.',
     matters: 'A border taken for the part is cut, and the part in it is taken for an opening and falls out as waste.',
     remedy: 'Name the layers that are to be cut (`layers`), or delete the border in the drawing.',
   },

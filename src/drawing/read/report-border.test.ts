@@ -21,6 +21,9 @@ describe('the border of a sheet', () => {
     ['standing', box(0, 0, 297, 420, 'lines'), '297 mm by 420 mm'],
     ['of letter size', box(0, 0, 431.8, 279.4, 'lines'), 'looks like the border'],
     ['by its layer', box(10, 10, 300, 250, 'TITLE_BLOCK'), 'on layer TITLE_BLOCK'],
+    ['of ISO by its frame alone', box(0, 0, 390, 277, 'lines'), '390 mm by 277 mm'],
+    ['standing, by its frame alone', box(0, 0, 180, 277, 'lines'), '180 mm by 277 mm'],
+    ['by its layer in another language', box(10, 10, 300, 250, 'Cajetín'), 'on layer Cajetín'],
     ['with an inner one', [...box(0, 0, 420, 297, 'border'), ...box(10, 10, 400, 277, 'border')], 'L1 and L2 look like the border'],
   ])('is one question: %s', (_, border, sentence) => {
     const [told, ...more] = asked(...border, ...part);

@@ -45,9 +45,10 @@ const isBorder = (loop: Loop, loops: readonly Loop[]): boolean => {
 const boxOf = ({ contour: { segments } }: Loop): Bounds => mergedBounds(segments.map(boundsOf));
 
 const isSheet = (long: number, short: number): boolean =>
-  SHEETS.some(([a, b]) => Math.abs(long - a) <= SHEET_WITHIN && Math.abs(short - b) <= SHEET_WITHIN);
+  [...SHEETS, ...FRAMES].some(([a, b]) => Math.abs(long - a) <= SHEET_WITHIN && Math.abs(short - b) <= SHEET_WITHIN);
 
-const SHEET_LAYER = /border|frame|title|sheet|rahmen|schriftfeld|cadre|cartouche/i;
+const SHEET_LAYER =
+  /border|frame|title|sheet|rahmen|blattrand|schriftfeld|schriftkopf|cadre|cartouche|cajet[ií]n|squadratura|kader|ramka|рамка|図枠|图框/i;
 
 /** mm: A4 to A0 of ISO 5457, and the letter sizes A to E of ASME Y14.1, from memory. */
 const SHEETS: readonly (readonly [long: number, short: number])[] = [
@@ -62,6 +63,11 @@ const SHEETS: readonly (readonly [long: number, short: number])[] = [
   [863.6, 558.8],
   [1117.6, 863.6],
 ];
+/** mm: the frame that ISO 5457 draws on its sheets, 20 from the left edge and 10 from the others, lying and standing, from memory. */
+const FRAMES: readonly (readonly [long: number, short: number])[] = SHEETS.slice(0, 5).flatMap(([long, short]): [number, number][] => [
+  [long - 30, short - 20],
+  [long - 20, short - 30],
+]);
 /** mm */
 const SHEET_WITHIN = 0.5;
 
