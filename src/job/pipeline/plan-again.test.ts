@@ -167,6 +167,18 @@ describe('a plan that our own proof refuses', () => {
     expect(papersOf(answer.facts, run).map(([name]) => name)).not.toContain('quotation');
   });
 
+  it('is given up after four other plans', () => {
+    // Its corners lie half a hundredth off what two decimals can name: gouged wherever it is begun.
+    const crooked: Shape = [
+      [20.005, 20.005],
+      [60.005, 25.005],
+      [55.005, 50.005],
+      [22.005, 48.005],
+    ];
+    const run = { ...drawn([crooked], { tolerance: 0.008 }), dialect: { ...plate.dialect, decimals: 2 } };
+    expect(printPlain(answered(run).facts.sentence)).toMatch(/Our own proof refused every plan that was made \(5\)/);
+  });
+
   it('may be the doing of who set registers by hand: then it is no failure of ours', () => {
     const run = drawn([box(20, 20, 40, 30)], { passes: 2, offsets: [0.3, 0.2] });
     const answer = answered(run);
