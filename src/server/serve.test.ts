@@ -87,7 +87,7 @@ describe('jobs', () => {
     const first = await square(server);
     await square(server);
     const steps = [...first.steps, { name: 'height 40', input: { drawing: 'square.svg', height: 40 } }];
-    const answeredFrom = { inputs: inputsMark({ drawing: 'square.svg', height: 40 }), shop: 0, version: '1' };
+    const answeredFrom = { inputs: inputsMark({ drawing: 'square.svg', height: 40 }), shop: 0, version: '1', until: '2027-01-01' };
     const payload = { revision: 0, name: 'a square', steps, cursor: 1, line: 'Yes.', answeredFrom };
     const saved = await server.inject({ method: 'PUT', url: `/api/jobs/${first.id}`, payload });
     expect([saved.statusCode, saved.json().revision]).toEqual([200, 1]);
@@ -135,17 +135,27 @@ describe('jobs', () => {
     const url = `/api/jobs/${id}/log`;
     const entry = { kind: 'note', about: '', text: 'spool changed' };
     const impossible = [
-      ...['2026-02-31T10:00:00Z', '2026-11-25T25:00:00Z', 'yesterday', '', '2026-11-27T08:00:00Z', '9999-12-31T00:00:00Z'].map((at) => ({
+      ...[
+        '2026-02-31T10:00:00Z',
+        '2026-11-25T25:00:00Z',
+        'yesterday',
+        '',
+        '2026-11-26T08:01:00Z',
+        '2026-11-27T08:00:00Z',
+        '9999-12-31T00:00:00Z',
+      ].map((at) => ({
         ...entry,
         at,
       })),
-      ...['-5', 'an hour', '', '1e9', 'NaN'].map((text) => ({ ...entry, kind: 'time', text })),
+      ...['-5', 'an hour', '', '100001', '1e9', 'NaN'].map((text) => ({ ...entry, kind: 'time', text })),
     ];
     for (const payload of impossible)
       expect([payload, (await server.inject({ method: 'POST', url, payload })).statusCode]).toEqual([payload, 400]);
     for (const payload of [
       { ...entry, at: '2026-11-25T09:30:00+01:00' },
+      { ...entry, at: '2026-11-26T07:59:00Z' },
       { ...entry, kind: 'time', text: '312,5' },
+      { ...entry, kind: 'time', text: '100000' },
     ])
       expect((await server.inject({ method: 'POST', url, payload })).statusCode).toBe(200);
     const path = join(folder, 'jobs', id, 'record.json');

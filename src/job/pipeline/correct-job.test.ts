@@ -19,6 +19,12 @@ const corrected = (run: JobRun, measured: readonly string[], change?: number): E
   return answer;
 };
 
+/** The findings where something is asked back, or else what came of it. */
+const answerTo = (run: JobRun, measured: string): string => {
+  const answer = correctJob(run, { measured: [measured] });
+  return answer.kind === 'bad input' ? answer.findings.map((f) => `${f.code} ${f.severity} ${printPlain(f.text)}`).join() : answer.kind;
+};
+
 describe('what somebody measured', () => {
   it.each([
     ['L2: 24.006 of 24 at 22', { loop: 'L2', size: 24.006, expected: 24, temperature: 22, sides: 2 }],
@@ -70,18 +76,14 @@ describe('a correction of a job', () => {
   });
 
   it('asks about a size that the contour does not have and one that no cut is off by, and takes it where it is meant so', () => {
-    const asked = (run: JobRun, measured: string): string => {
-      const answer = correctJob(run, { measured: [measured] });
-      return answer.kind === 'bad input' ? answer.findings.map((f) => `${f.code} ${f.severity} ${printPlain(f.text)}`).join() : answer.kind;
-    };
-    expect(asked(die, 'L3: 25.004 of 25')).toBe(
+    expect(answerTo(die, 'L3: 25.004 of 25')).toBe(
       'measured-doubted doubt L3 has no size of 25 mm; the nearest: 22 mm. No correction is worked out.',
     );
     expect(correctJob(die, { measured: ['L3: 25 of 22'] })).toMatchObject({
       kind: 'bad input',
       findings: [{ code: 'measured-doubted', severity: 'doubt' }],
     });
-    expect(asked(die, 'L3: 25 of 22')).toContain('L3: 25 mm is further from 22 mm than any cut is off.');
+    expect(answerTo(die, 'L3: 25 of 22')).toContain('L3: 25 mm is further from 22 mm than any cut is off.');
     const ellipse = asciiDxf([
       ...([
         [0, 'SECTION'],
@@ -102,7 +104,7 @@ describe('a correction of a job', () => {
       ] as const),
     ]);
     const oval = { ...die, drawing: ellipse, job: { ...die.job, outline: 'cut' as const } };
-    expect([asked(oval, 'L1: 24.004 of 24'), asked(oval, 'L1: 29.996 of 30'), asked(oval, 'L1: 17.998 of 18')]).toEqual([
+    expect([answerTo(oval, 'L1: 24.004 of 24'), answerTo(oval, 'L1: 29.996 of 30'), answerTo(oval, 'L1: 17.998 of 18')]).toEqual([
       expect.stringMatching(/^measured-doubted doubt L1 has no size of 24 mm; the nearest: 18 mm, 30 mm\./),
       'corrected',
       'corrected',
@@ -113,9 +115,23 @@ describe('a correction of a job', () => {
       'L3: 24.99 of 25 one side',
       'L3: 21.996 of 22',
     ])
-      expect([measured, asked(die, measured)]).toEqual([measured, 'corrected']);
+      expect([measured, answerTo(die, measured)]).toEqual([measured, 'corrected']);
     const listed = { ...die, job: { ...die.job, sizes: [{ name: 'step', length: 25, tolerance: 0.02, sides: 2 as const }] } };
-    expect(asked(listed, 'L3: 25.004 of 25')).toBe('corrected');
+    expect(answerTo(listed, 'L3: 25.004 of 25')).toBe('corrected');
+  });
+
+  it.each([
+    ['L3: 22.084 of 22.08', 'corrected'],
+    ['L3: 22.124 of 22.12', 'has no size of 22.12 mm; the nearest: 22 mm.'],
+    ['L3: 22.16 of 22', 'corrected'],
+    ['L3: 22.24 of 22', 'is further from 22 mm than any cut is off.'],
+  ])('takes a size rounded to a tenth and a cut off by a tenth per side, and asks beyond: %s', (measured, answer) => {
+    expect(answerTo(die, measured)).toContain(answer);
+  });
+
+  it('names the four sizes nearest to one that is none', () => {
+    const sizes = [10, 12, 14, 16, 18].map((length) => ({ name: `step ${length}`, length, tolerance: 0.02, sides: 2 as const }));
+    expect(answerTo({ ...die, job: { ...die.job, sizes } }, 'L3: 25.004 of 25')).toContain('the nearest: 14 mm, 16 mm, 18 mm, 22 mm.');
   });
 
   it('sets out no registers beside the sentence that forbids or discourages setting them', () => {
