@@ -135,7 +135,7 @@ describe('durations, money and masses', () => {
     [27.25, 'JPY', '27.25 JPY/kWh'],
     [1234567.5, 'EUR', '12,345.675 EUR/kWh'],
     [1234567890.5, 'EUR', '12,345,678.905 EUR/kWh'],
-    [994.9999999999999, 'EUR', '9.95 EUR/kWh'],
+    [994.9999999999997, 'EUR', '9.95 EUR/kWh'],
   ])('prints a rate of %f minor units of %s as it was entered', (minor, currency, text) => {
     expect(printPlain(only(money(minor, currency, 'money/kWh')))).toBe(text);
   });
