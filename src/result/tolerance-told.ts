@@ -9,11 +9,19 @@ import type { Text } from '../text/text.ts';
 export const usedByProgram = (use: ToleranceUse | undefined): number => (use === undefined ? 0 : use.measured + use.fit);
 
 /** @param expected mm, of the machine's own error; left out where nobody knows it. */
-export const toleranceTold = ({ tolerance, allowed, measured, fit }: ToleranceUse, expected?: number): Text => {
+export const toleranceTold = (use: ToleranceUse, expected?: number): Text => {
+  const { tolerance, allowed, measured, fit } = use;
   const aimed = fit > 0 ? words.curves(micrometres(measured), micrometres(fit)) : words.contours(micrometres(measured));
   const may = um(allowed * 1000);
   if (expected === undefined) return words.used(aimed, limit(tolerance), may);
-  return words.usedAndExpected(aimed, limit(tolerance), may, limit(Math.ceil(expected * 1000 - 1e-6) / 1000, 'mm', upTo(3)));
+  const ofMachine = limit(Math.ceil(expected * 1000 - 1e-6) / 1000, 'mm', upTo(3));
+  return saidOf(expected, use)(aimed, limit(tolerance), may, ofMachine);
+};
+
+/** The machine may need more than the program leaves it at the worst; what counts then is what the program does use. */
+const saidOf = (expected: number, use: ToleranceUse): typeof words.usedAndExpected => {
+  if (expected <= use.tolerance - use.allowed) return words.usedAndExpected;
+  return expected + usedByProgram(use) <= use.tolerance ? words.usedLess : words.usedAndTooMuch;
 };
 
 const micrometres = (millimetres: number): Part => um(millimetres * 1000, fixed(1));
@@ -26,4 +34,8 @@ const words = phrases('tolerance-used', {
     say`${{ aimed }}; of the ${{ whole }} tolerance the program may use ${{ may }}, the rest is for the machine.`,
   usedAndExpected: (aimed: Text, whole: Part, may: Part, expected: Part) =>
     say`${{ aimed }}; of the ${{ whole }} tolerance the program may use ${{ may }}, the rest is for the machine, of which ${{ expected }} is expected.`,
+  usedLess: (aimed: Text, whole: Part, may: Part, expected: Part) =>
+    say`${{ aimed }}; of the ${{ whole }} tolerance the program may use ${{ may }} and uses less, so that the ${{ expected }} expected of the machine fits in.`,
+  usedAndTooMuch: (aimed: Text, whole: Part, may: Part, expected: Part) =>
+    say`${{ aimed }}; of the ${{ whole }} tolerance the program may use ${{ may }}, and the rest does not hold the ${{ expected }} expected of the machine.`,
 });

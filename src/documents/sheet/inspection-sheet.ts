@@ -205,7 +205,7 @@ const words = phrases('inspection-sheet', {
   zero: say`the drawing origin`,
   datum: ({ x, y }: NonNullable<Asked['datum']>) =>
     say`the program zero, X ${{ x: bare(x, 'mm', PLACE) }}, Y ${{ y: length(y) }} of the drawing`,
-  caption: say`Plan view, ${{ unit: unitName('mm') }}. Numbers: contours in cutting order, as in the table.`,
+  caption: say`Plan view, ${{ unit: unitName('mm') }}. Contours bear their names, as in the table.`,
   contour: say`Contour`,
   what: say`What`,
   where: (unit: Part) => say`Where, ${{ unit }}`,
