@@ -55,8 +55,12 @@ const goTo = (path: string): string => `(history.pushState(null, '', '${path}'),
 const keepOnly = (kept: Readonly<Record<string, string>>): string =>
   `(() => { localStorage.clear(); for (const [key, text] of Object.entries(${JSON.stringify(kept)})) localStorage.setItem(key, text); })()`;
 
-/** Until nothing of the page before is shown any more. The Tab key begins from the top again, as it does where the body had the focus last. */
+/**
+ * Until nothing of the page before is shown any more, nor is anything of it on its way to the server: the list would save an answer of its own
+ * meanwhile, and one of the two would be refused. The Tab key begins from the top again, as it does where the body had the focus last.
+ */
 const leave = (kept: Readonly<Record<string, string>>): string => `(async () => {
+  while (document.querySelector('.saving')?.textContent === 'Saving…') await new Promise((drawn) => requestAnimationFrame(drawn));
   document.querySelector('.uploads button')?.click();
   const before = document.querySelector('main');
   const elsewhere = location.pathname !== '${NOWHERE}';

@@ -47,7 +47,7 @@ const OLDER = phrases('page.older-answer', {
   inputs: say`Out of date: inputs have changed.`,
   shop: say`Out of date: the shop has changed.`,
   version: say`Out of date: answered by another version.`,
-  rates: say`Out of date: other rates are in force.`,
+  rates: say`Out of date: other rates apply now.`,
 });
 
 export const jobsWords = phrases('page.jobs', {
