@@ -2,6 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { there } from '../../test/there.ts';
 import { contour } from '../geometry/contour.ts';
 import { line, point } from '../geometry/segment.ts';
 import type { Action, ReadProgram } from '../nc/read/program.ts';
@@ -137,10 +138,14 @@ const ACTIONS: readonly Action[] = [
   stop('THREAD THE WIRE'),
   { kind: 'end', block: 0 },
 ];
+const steel = { id: 'd2', name: 'tool steel D2', family: 'tool steel' } as const;
+const carbide = { id: 'wc-10co', name: 'carbide, 10 % Co', family: 'carbide' } as const;
+
 const question = (more: Partial<EstimateQuestion> = {}): EstimateQuestion => ({
   program: programOf(ACTIONS),
   plan: planOf([pass(1, 3), pass(2, 6)]),
   machine,
+  material: steel,
   rates: [rates],
   day: '2026-11-25',
   quantity: 1,
@@ -165,6 +170,20 @@ describe('hours', () => {
     expect(e.stops.value).toBe(1 + 5);
     expect(e.threading.value).toBe(2 + 3);
     expect(e.drilling.value).toBe(40 / 20 + 3);
+  });
+
+  it('drill carbide three to four times as slowly, or as fast as the shop says', () => {
+    const drilled = (more: Partial<EstimateQuestion>): number => estimated(question({ material: carbide, ...more })).drilling.value;
+    expect(drilled({})).toBeGreaterThan(40 / (20 * 0.34) + 3);
+    expect(drilled({})).toBeLessThan(40 / (20 * 0.25) + 3);
+    expect(drilled({ rates: [{ ...rates, drillingFeeds: { 'wc-10co': 8, d2: 1 } }] })).toBe(40 / 8 + 3);
+    expect(estimated(question({ material: carbide })).each.value).toBeGreaterThan(estimated(question()).each.value);
+  });
+
+  it('say that the feed in a material is from memory, and doubt it', () => {
+    const feed = there(estimated(question({ material: carbide })).drilling.from.find((f) => f.key === 'drilling.feed'));
+    const index = there(feed.from.find((f) => f.key === 'material.wc-10co.drilling'));
+    expect([index.basis, index.value < 0.5, (feed.shares.get(index) ?? 0) > 0.2 * feed.value]).toEqual(['assumed', true, true]);
   });
 
   it('split into attended and unattended without a rest', () => {

@@ -2,6 +2,7 @@
 
 import type { ReadProgram } from '../nc/read/program.ts';
 import type { Machine } from '../physics/cut/machine.ts';
+import type { Drilled } from '../physics/material/hole-drilling.ts';
 import type { CutPlan } from '../plan/plan.ts';
 import type { Figure } from '../quantity/figure.ts';
 import { atField, type Finding } from '../text/finding.ts';
@@ -26,6 +27,8 @@ export interface EstimateQuestion {
   readonly breaks: readonly number[];
   /** Pieces that one run of the program gives: sheets cut in a stack. One when left out. */
   readonly stack?: number | undefined;
+  /** What start holes are drilled in. */
+  readonly material: Drilled;
   /** Metal of one piece, where somebody said what it costs or that it is the customer's. */
   readonly metal?: Metal | undefined;
 }
@@ -77,7 +80,7 @@ export const estimateJob = (question: EstimateQuestion): Estimated => {
   const tallied = tallyOf(program, plan.passes);
   if (tallied.kind === 'unknown pass') return { kind: 'refused', finding: tallied.finding };
   const { rates } = onDay;
-  const { sparking, ...hours } = hoursOf(tallied.tally, plan, machine, rates);
+  const { sparking, ...hours } = hoursOf(tallied.tally, plan, machine, rates, question.material);
   const use = wireUse({ ...hours, sparking }, plan.wire);
   const { stack = 1, metal } = question;
   const lines = priceLines({ ...hours, sparking }, use, plan.wire, rates, {

@@ -1,6 +1,7 @@
 /** Minutes of one piece: cutting by pass, threading, travel, stops; attended and unattended apart. */
 
 import type { Machine } from '../physics/cut/machine.ts';
+import { type Drilled, drillingIndexOf, feedInMaterial } from '../physics/material/hole-drilling.ts';
 import { workHeight } from '../physics/work-height.ts';
 import type { CutPlan } from '../plan/plan.ts';
 import { type Figure, given } from '../quantity/figure.ts';
@@ -56,7 +57,7 @@ export const minutesBy =
   (key: string, name: Text, minutes: number): Figure =>
     fromShop(rates, `shop.minutes.${key}`, name, minutes, 'min', rates.spread);
 
-export const hoursOf = (tally: Tally, plan: CutPlan, machine: Machine, rates: Rates): Hours => {
+export const hoursOf = (tally: Tally, plan: CutPlan, machine: Machine, rates: Rates, material: Drilled): Hours => {
   const passes = passTimes(tally, plan);
   const people = minutesBy(rates);
   const often = (key: string, name: Text, times: number, minutes: Figure): Figure =>
@@ -108,7 +109,7 @@ export const hoursOf = (tally: Tally, plan: CutPlan, machine: Machine, rates: Ra
     travel,
     stops,
     sparking,
-    drilling: drillingOf(plan, rates),
+    drilling: drillingOf(plan, rates, material),
     setUp: people('setUp', names.setUp, rates.minutes.setUp),
     programming: programmingOf(plan, rates, people),
     attended: sumOf(watched, 'min', { key: 'hours.attended', name: names.hoursAttended }),
@@ -157,7 +158,7 @@ const passTimes = (tally: Tally, plan: CutPlan): readonly PassTime[] =>
     };
   });
 
-const drillingOf = (plan: CutPlan, rates: Rates): Figure => {
+const drillingOf = (plan: CutPlan, rates: Rates, material: Drilled): Figure => {
   const ends = (plan.openCuts ?? []).flatMap((o) => [o.from, o.to].filter((e) => e.kind === 'hole'));
   const drilled = [...plan.contours.map((c) => c.hole), ...ends].filter((h) => h.origin === 'placed');
   const holes = new Set(drilled.map(({ at }) => `${at.x} ${at.y}`)).size;
@@ -171,14 +172,7 @@ const drillingOf = (plan: CutPlan, rates: Rates): Figure => {
       source: saidBy.plan,
     }),
     depth: workHeight(plan.height),
-    feed: fromShop(
-      rates,
-      'shop.drilling.feed',
-      say('estimate.shop-drilling-feed')`drilling feed`,
-      rates.drillingFeed,
-      'mm/min',
-      rates.spread,
-    ),
+    feed: drillingFeed(rates, material),
     setting: fromShop(
       rates,
       'shop.drilling.hole',
@@ -189,6 +183,16 @@ const drillingOf = (plan: CutPlan, rates: Rates): Figure => {
     ),
   };
   return apply(drillingMinutes, inputs, { key: 'hours.drilling', name: say('estimate.hours-drilling')`start-hole drilling` });
+};
+
+/** As the shop says for this material, or else its feed in tool steel by what the material is against it. */
+const drillingFeed = (rates: Rates, material: Drilled): Figure => {
+  const name = say('estimate.shop-drilling-feed')`drilling feed`;
+  const own = rates.drillingFeeds?.[material.id];
+  if (own !== undefined) return fromShop(rates, `shop.drilling.feed.${material.id}`, name, own, 'mm/min', rates.spread);
+  const steel = fromShop(rates, 'shop.drilling.feed', name, rates.drillingFeed, 'mm/min', rates.spread);
+  const index = drillingIndexOf(material);
+  return index.value === 1 ? steel : apply(feedInMaterial, { steel, index }, { key: 'drilling.feed' });
 };
 
 const programmingOf = (plan: CutPlan, rates: Rates, people: (key: string, name: Text, minutes: number) => Figure): Figure => {

@@ -15,7 +15,11 @@ export const ratesSchema = z
     machineHour: money.describe('Machine running, minor units per hour'),
     labourHour: money.describe('A person at work, minor units per hour'),
     drillingHour: money.describe('Start-hole drilling with its operator, minor units per hour'),
-    drillingFeed: z.number().positive().describe('Start-hole drilling, mm of depth per minute'),
+    drillingFeed: z.number().positive().describe('Start-hole drilling in tool steel, mm of depth per minute'),
+    drillingFeeds: z
+      .record(z.string(), z.number().positive())
+      .optional()
+      .describe('By key of a material, where the shop knows better: mm of depth per minute'),
     drillingHole: minutes.describe('Finding and setting one hole, minutes'),
     filtersHour: money.describe('Filters used up, minor units per machine hour'),
     resinHour: money.describe('Deionising resin used up, minor units per machine hour'),

@@ -107,6 +107,7 @@ const UNITS: Readonly<Record<string, string>> = {
   'rates.labourHour': 'money/h',
   'rates.drillingHour': 'money/h',
   'rates.drillingFeed': 'mm/min',
+  'rates.drillingFeeds': 'mm/min',
   'rates.drillingHole': 'min',
   'rates.filtersHour': 'money/h',
   'rates.resinHour': 'money/h',

@@ -43,6 +43,7 @@ const NAMES: Readonly<Record<string, Text>> = phrases('page.shop-column', {
   'rates.labourHour': say`Labour`,
   'rates.drillingHour': say`Hole drilling`,
   'rates.drillingFeed': say`Drilling feed`,
+  'rates.drillingFeeds': say`Drilling feeds by material`,
   'rates.drillingHole': say`Setting one hole`,
   'rates.filtersHour': say`Filters`,
   'rates.resinHour': say`Resin`,

@@ -7,6 +7,7 @@ import { placedProgram } from '../../nc/read/placed-program.ts';
 import type { ReadProgram } from '../../nc/read/program.ts';
 import { readProgram } from '../../nc/read/read.ts';
 import { writeProgram } from '../../nc/write/write.ts';
+import type { Material } from '../../physics/material/material.ts';
 import { planCut } from '../../plan/cut/plan-cut.ts';
 import { movedSteps } from '../../plan/path/moved.ts';
 import type { CutPlan, RefusedPlan } from '../../plan/plan.ts';
@@ -103,8 +104,9 @@ export const provenOf = (run: JobRun, { read, setup, question }: ProvenProgram):
     PROOFS,
   );
 
-export const estimateOf = (run: JobRun, plan: CutPlan, program: ReadProgram): Estimated =>
+export const estimateOf = (run: JobRun, plan: CutPlan, program: ReadProgram, material: Material): Estimated =>
   estimateJob({
+    material,
     program,
     plan,
     machine: machineOf(run.shop),

@@ -106,9 +106,9 @@ describe('the bounds of a wire', () => {
         const alone = runUpTo(asked({ wire: wire.id }, run), 'hours');
         const trial = wireTried(wire, request.question, shapes);
         if (alone.kind !== 'timed' || trial.kind === 'no passes' || trial.fault !== undefined) continue;
-        const quick = leastOf(wireBound(trial, shapes, request.question), { wire, run, contours });
+        const quick = leastOf(wireBound(trial, shapes, request.question), { wire, run, contours, material: request.question.material });
         const laid = laidBound(trial, shapes, request.question);
-        const close = laid.kind === 'bound' ? leastOf(laid.bound, { wire, run, contours }) : quick;
+        const close = laid.kind === 'bound' ? leastOf(laid.bound, { wire, run, contours, material: request.question.material }) : quick;
         expect(quick.each).toBeLessThanOrEqual(close.each * 1.0001);
         expect(close.each).toBeLessThanOrEqual(alone.estimate.each.value);
         expect(close.minutes).toBeLessThanOrEqual(alone.estimate.total.value);

@@ -165,7 +165,7 @@ const beyond = ({ wire, least }: Fitting, best: number, { run, request, shapes }
   if (tried.kind === 'no passes') return { ...said, ...dropOutOf(tried.findings, tried.fault) };
   const laid = laidBound(tried, shapes, question);
   if (laid.kind === 'refused') return { ...said, ...dropOutOf(laid.findings) };
-  const closer = { ...least, ...leastOf(laid.bound, { wire, run, contours: request.wanted.length }) };
+  const closer = { ...least, ...leastOf(laid.bound, { wire, run, contours: request.wanted.length, material: question.material }) };
   return closer.each > best ? { ...said, kind: 'at least', outcome: closer } : undefined;
 };
 
@@ -195,7 +195,7 @@ const judgedWire = (wire: Wire, { run, request, shapes }: Asked): Judged => {
     form: last.formError,
     rough: tried.rows[0].feed.value,
   };
-  const least = leastOf(wireBound(tried, shapes, question), { wire, run, contours: request.wanted.length });
+  const least = leastOf(wireBound(tried, shapes, question), { wire, run, contours: request.wanted.length, material: question.material });
   return { kind: 'fits', fitting: { wire, least: { passes: tried.rows.length, ...least, ...surface }, short: tried.short ?? 1 } };
 };
 
@@ -209,7 +209,7 @@ const workedOut = (
   const said = { id: wire.id, name: wire.name, inStock: wire.inStock };
   if (made.kind !== 'made') return { made, row: { ...said, ...dropOutOf(refusalsOf(made)) } };
   const program = readBack(run, made.written, request);
-  const estimated = estimateOf(run, made.plan, program);
+  const estimated = estimateOf(run, made.plan, program, request.question.material);
   if (estimated.kind === 'refused') return { made, row: { ...said, ...dropOutOf([estimated.finding]) } };
   const { plan } = made;
   const { total, unattended, each } = estimated.estimate;
