@@ -1,5 +1,6 @@
 /** All that one run of a job is asked with: its inputs, its drawing, the shop and the dialect, and what the caller remembers and tells. */
 
+import type { Point } from '../geometry/segment.ts';
 import type { Dialect } from '../nc/dialect/dialect.ts';
 import type { Shape } from '../shapes/shape.ts';
 import type { Finding } from '../text/finding.ts';
@@ -22,6 +23,8 @@ export interface JobRun {
   readonly dialect: Dialect;
   /** Day of the answer, ISO 8601. */
   readonly day: string;
+  /** By loop id: entries at which our own proof refused the first plan of this job. */
+  readonly refused?: Readonly<Record<string, readonly Point[]>> | undefined;
   /** Told before each stage begins: 'reading the drawing', with how far the job is, 0 to 1. */
   readonly progress?: (stage: Text, share: number) => void;
   /** Shared by the runs of one job and its what-ifs; the drawing must be the same in all of them. */

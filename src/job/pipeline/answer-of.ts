@@ -30,15 +30,16 @@ import { settledPlan } from './plan-again.ts';
 import { scheduleFindings, scheduleOf } from './schedule.ts';
 import { noSentence, yesSentence } from './sentence.ts';
 import { shapeLimitsFindings } from './shape-limits.ts';
-import { type ChosenProgram, wireDoubt } from './wire-choice.ts';
+import { type ChosenProgram, wireDoubt, wiresAgain } from './wire-choice.ts';
 
 type Choice = Pick<ChosenProgram, 'wires' | 'findings'>;
 
 /** Of a job that has a program: what its proof says, its hours where they are known, and whether it is a yes. */
-export const answerOf = (run: JobRun, planned: Timed | NoHours, choice: Choice): Answer => {
-  const { hours, proven, proof, findings: ours } = settledPlan(run, planned);
+export const answerOf = (run: JobRun, planned: Timed | NoHours, first: Choice): Answer => {
+  const { hours, proven, proof, refused, findings: ours } = settledPlan(run, planned);
   const { made } = hours;
   const { asked, plan, written } = made;
+  const choice = refused === undefined ? first : wiresAgain({ ...run, refused }, asked.request, first);
   const laid = hours.kind === 'timed' ? scheduleOf(run, hours) : undefined;
   const beside = besideCut(besideAsked(run, asked), plan, hours.kind === 'timed' ? hours.estimate : undefined);
   const cut = cutFacts(plan, beside.facts, choice);

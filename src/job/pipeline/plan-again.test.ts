@@ -7,6 +7,8 @@ import { printPlain } from '../../text/print/print.ts';
 import { papersOf } from '../handout/papers-of.ts';
 import { type Job, jobSchema } from '../job.ts';
 import type { JobRun } from '../job-run.ts';
+import { adviseRun } from '../what-if/both-orders.ts';
+import { compareJob } from '../what-if/compare.ts';
 import type { Answered } from './answer.ts';
 import { runUpTo } from './pipeline.ts';
 
@@ -56,6 +58,12 @@ const answered = (run: JobRun): Answered => {
   const answer = runUpTo(run, 'answer');
   if (answer.kind !== 'answered') throw new Error('the job can be judged');
   return answer;
+};
+
+/** Minutes of the run that is advised on as the job asks for it. */
+const advised = (run: JobRun): number | undefined => {
+  const advice = adviseRun(run);
+  return advice.kind === 'advised' ? advice.options[run.job.run].timed.estimate.total.value : undefined;
 };
 
 const codes = ({ facts }: Answered): readonly string[] => facts.findings.filter((f) => f.code.startsWith('plan')).map((f) => f.code);
@@ -151,6 +159,26 @@ describe('a plan that our own proof refuses', () => {
         [true],
       );
     }
+  });
+
+  it('is the one that the table of wires and the comparison show, with other wires begun elsewhere too', () => {
+    const one = drawn(beside(29.389, 105.472));
+    const run = { ...one, shop: { ...one.shop, wires: plate.shop.wires.filter((w) => w.kind === 'brass' && w.diameter >= 0.25) } };
+    const { outcome } = answered(run).facts;
+    const first = runUpTo(run, 'hours');
+    if (outcome.kind !== 'program' || outcome.hours === undefined || first.kind !== 'timed') throw new Error('the job has hours');
+    const each = outcome.hours.estimate.each.value;
+    expect(each).not.toBe(first.estimate.each.value);
+    const rows = (outcome.cut.wires?.rows ?? []).flatMap((r) => (r.kind === 'worked out' ? [r] : []));
+    expect(rows.length).toBeGreaterThan(1);
+    expect(rows.find((r) => r.id === outcome.cut.wires?.chosen)?.outcome.each).toBe(each);
+    const compared = compareJob(run);
+    if (compared.kind !== 'compared') throw new Error(compared.kind);
+    expect(compared.now.each).toBe(each);
+    expect(compared.rows.flatMap((r) => (r.what === 'wire' && r.kind === 'can' ? [r.outcome.each] : []))).toEqual(
+      rows.filter((r) => r.id !== outcome.cut.wires?.chosen).map((r) => r.outcome.each),
+    );
+    expect(advised(run)).toBe(outcome.hours.estimate.total.value);
   });
 
   it('is not made again where the first is proven', () => {

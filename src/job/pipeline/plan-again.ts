@@ -41,6 +41,8 @@ export interface Settled {
   readonly hours: Timed | NoHours;
   readonly proven: ProvenProgram;
   readonly proof: Proof;
+  /** What was refused on the way to a plan that is proven; none where the first one is. */
+  readonly refused?: Refused | undefined;
   /** That it was planned again, or that no plan was proven. */
   readonly findings: readonly Finding[];
 }
@@ -59,7 +61,7 @@ export const settledPlan = (run: JobRun, hours: Timed | NoHours): Settled => {
     if (next === undefined) break;
     last = next;
     if (next.proof.verdict === 'proven')
-      return { ...next, findings: [find('planned-again', words.again(Object.keys(refused), tries + 1))] };
+      return { ...next, refused, findings: [find('planned-again', words.again(Object.keys(refused), tries + 1))] };
   }
   return {
     ...first,
@@ -67,7 +69,8 @@ export const settledPlan = (run: JobRun, hours: Timed | NoHours): Settled => {
   };
 };
 
-type JudgedPlan = Omit<Settled, 'findings'>;
+type JudgedPlan = Omit<Settled, 'findings' | 'refused'>;
+/** By loop id: entries at which the proof failed. */
 type Refused = Readonly<Record<string, readonly Point[]>>;
 
 const judged = (run: JobRun, hours: Timed | NoHours): JudgedPlan => {

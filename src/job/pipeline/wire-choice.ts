@@ -77,9 +77,9 @@ export const chosenProgram = (run: JobRun, request: CutRequest, want: 'table' | 
 const TRIALS = 2;
 
 /** All that plan, hours and price of every wire depend on, and some more: what is left out of the job changes none of them. */
-const trialKey = ({ job, shop, dialect, day, drawingName }: JobRun): string => {
+const trialKey = ({ job, shop, dialect, day, drawingName, refused }: JobRun): string => {
   const { customer: _, papers: __, startAt: ___, spoolLeft: ____, sizes: _____, ...rest } = job;
-  return JSON.stringify([rest, shop, dialect, day, drawingName]);
+  return JSON.stringify([rest, shop, dialect, day, drawingName, refused]);
 };
 
 const withWire = (request: CutRequest, id: string): CutRequest => ({ ...request, question: { ...request.question, settled: id } });
@@ -228,6 +228,18 @@ const workedOut = (
     rough: plan.passes[0].feed.value,
   };
   return { made, program, row: { ...said, kind: 'worked out', outcome, unattended: unattended.value, price } };
+};
+
+/** The table of a plan that was made again, with the wire that was chosen before: the others are begun elsewhere in it too. */
+export const wiresAgain = (run: JobRun, request: CutRequest, before: Pick<ChosenProgram, 'wires' | 'findings'>): typeof before => {
+  const { wires: first } = before;
+  const onDay = ratesOn(run.shop.rates, run.day);
+  if (first === undefined || onDay.kind !== 'rates') return before;
+  const again: CutRequest = { ...request, question: { ...request.question, refused: run.refused } };
+  const { rows } = (run.memory ?? noMemory).recall('wires', trialKey(run), () => tryWires(run, withoutOffsets(again), 'all'), TRIALS);
+  const { chosen, named } = first;
+  const wires = wireTableOf({ rows, chosen, named, currency: onDay.rates.currency });
+  return { wires, findings: [find('wire-by-whole-job', wires.sentence)] };
 };
 
 /** The wire that was taken is never exchanged behind the user's back: where its program fails the proof, the next one is named. */

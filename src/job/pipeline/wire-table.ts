@@ -52,8 +52,9 @@ const noneTaken = ({ rows, named, currency }: Omit<WireTable, 'sentence'>): read
 /** The wire that is taken, and the next one. */
 const takenSaid = (taken: Able, { rows, nextCheapest, named, currency }: Omit<WireTable, 'sentence'>): readonly Text[] => {
   const next = rows.find((r) => r.id === nextCheapest);
+  const dearer = next !== undefined && next.kind !== 'drops out' && next.outcome.each < taken.outcome.each;
   return [
-    (named ? words.asAsked : words.cheapest)(taken.name, money(taken.outcome.each, currency)),
+    (named ? words.asAsked : dearer ? words.chosenFirst : words.cheapest)(taken.name, money(taken.outcome.each, currency)),
     next === undefined || next.kind === 'drops out' ? words.noOther : secondSaid(taken, next, currency),
   ];
 };
@@ -108,6 +109,8 @@ const words = phrases('wires', {
   asAsked: (wire: string, each: Part) => say`${{ wire: name(wire) }} wire, as you specified, costs ${{ each }} each`,
   cheapest: (wire: string, each: Part) =>
     say`${{ wire: name(wire) }} wire is the cheapest suitable wire in stock, ${{ each }} each, all costs included`,
+  chosenFirst: (wire: string, each: Part) =>
+    say`${{ wire: name(wire) }} wire was the cheapest before the plan was made again, and costs ${{ each }} each now`,
   noOther: say`no other wire in stock is suitable`,
   next: (wire: string, each: Part | Text, than: Text) => say`next cheapest is ${{ wire: name(wire) }} at ${{ each }}, ${{ than }}`,
   atLeast: (each: Part) => say`at least ${{ each }}`,

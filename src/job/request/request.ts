@@ -117,6 +117,7 @@ const questionOf = (drawing: Drawing, run: JobRun, material: Material, loops: re
     insideCorner: job.insideCorner,
     startHole: job.startHole,
     run: job.run,
+    refused: run.refused,
     outsideCorners: dialect.outsideCorners,
     sharpOutside: job.outsideCorners === 'control' ? undefined : job.outsideCorners,
     ...ratesOf(run),

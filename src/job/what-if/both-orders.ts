@@ -8,6 +8,7 @@ import type { JobRun } from '../job-run.ts';
 import { memoryOf } from '../memory.ts';
 import { type BadInput, reasonOf, type Scheduled, type Stopped } from '../pipeline/outcomes.ts';
 import { runUpTo } from '../pipeline/pipeline.ts';
+import { settledRun } from '../pipeline/settled-run.ts';
 import { type RunAdvice, type RunKind, type RunOption, recommendRun } from './recommend-order.ts';
 
 export type AdvisedRun =
@@ -21,9 +22,9 @@ export type AdvisedRun =
   | { readonly kind: 'cannot'; readonly reason: Text }
   | BadInput;
 
-/** Takes about as long as two answers without their proof; a shared memory saves the run that is there already. */
+/** Takes about as long as an answer with its proof and one without; a shared memory saves what is there already. */
 export const adviseRun = (asked: JobRun): AdvisedRun => {
-  const run: JobRun = { ...asked, memory: asked.memory ?? memoryOf() };
+  const run = settledRun({ ...asked, memory: asked.memory ?? memoryOf() });
   const [attended, alone] = [scheduledAs(run, 'attended'), scheduledAs(run, 'unattended first')];
   if (attended.kind !== 'scheduled') return notAdvised(attended);
   if (alone.kind !== 'scheduled') return notAdvised(alone);

@@ -8,13 +8,14 @@ import type { JobRun } from '../job-run.ts';
 import { memoryOf } from '../memory.ts';
 import { type BadInput, reasonOf, type Timed } from '../pipeline/outcomes.ts';
 import { runUpTo } from '../pipeline/pipeline.ts';
+import { settledRun } from '../pipeline/settled-run.ts';
 import { machineOf } from '../shop.ts';
 import { type WhatIf, whatIfs } from './what-if.ts';
 import { pathChanges } from './what-if-paths.ts';
 
 /** The job as asked, and each change that can be made, the one that saves most first; those that cannot come last with their reason. */
 export const compareJob = (asked: JobRun, which: 'all' | 'the likeliest' = 'all'): Comparison | BadInput => {
-  const run: JobRun = { ...asked, memory: asked.memory ?? memoryOf() };
+  const run = settledRun({ ...asked, memory: asked.memory ?? memoryOf() });
   const now = runUpTo(run, 'hours');
   if (now.kind === 'bad input') return now;
   if (now.kind !== 'timed') return { kind: 'cannot', reason: reasonOf(now) };
@@ -75,7 +76,7 @@ const FINISHES = [3.2, 2.4, 1.6, 1.2, 0.8, 0.6, 0.4, 0.3, 0.2, 0.15, 0.1] as con
 
 /** Price and passes over the finish asked for, from coarse to fine, as far as it can be reached, with the finest finish of each number of passes. */
 export const priceCurve = (asked: JobRun): readonly PricePoint[] => {
-  const run: JobRun = { ...asked, memory: asked.memory ?? memoryOf() };
+  const run = settledRun({ ...asked, memory: asked.memory ?? memoryOf() });
   const points = FINISHES.flatMap((finish) => pointAt(run, finish));
   return points.flatMap((point, i) => {
     const finer = points[i + 1];
