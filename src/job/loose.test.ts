@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { there } from '../../test/there.ts';
 import { disc, loop, questionFor, rectangle, slot } from '../plan/plan.fixture.ts';
 import type { PlanQuestion, WantedLoop } from '../plan/question.ts';
+import { sentenceOf } from '../text/finding.fixture.ts';
 import { proved } from './core.fixture.ts';
 
 const block = loop('B', rectangle(0, 0, 80, 80));
@@ -33,6 +34,30 @@ describe('a slug', () => {
       expect(proof.loose.filter((l) => !l.held)).toEqual([]);
       expect(proof.verdict).toBe('proven');
     }
+  });
+
+  describe.each([
+    [6, 5],
+    [5, 4],
+    [10, 9],
+  ])('in a slot of %d mm that a hole of %d mm nearly crosses', (width, diameter) => {
+    const hole = { at: { x: 40, y: 40 }, diameter };
+    const question = asked([loop('A', slot(20, 40, 40, width), 1, 'B')], { holes: [hole] });
+
+    it('is begun from that hole all the same, and held in parts', () => {
+      const { plan, proof } = proved(question);
+      expect(plan.contours[0]?.hole).toMatchObject({ ...hole, origin: 'drawing' });
+      expect(plan.findings.map((f) => f.code)).toContain('slug-splits');
+      expect([proof.verdict, proof.loose.every((l) => l.held)]).toEqual(['proven', true]);
+    });
+
+    it('is begun from a drilled hole once the proof has refused that, and it is said why', () => {
+      const first = there(proved(question).plan.contours[0]);
+      const { plan } = proved({ ...question, refused: { A: [first.entry.at] } });
+      expect(plan.contours[0]?.hole.origin).toBe('placed');
+      const told = there(plan.findings.find((f) => f.code === 'hole-not-usable'));
+      expect(sentenceOf(told)).toMatch(/the slug of .* would come apart where nobody can hold it/);
+    });
   });
 
   it('is as heavy as the proof finds it, also as a ring round an island', () => {

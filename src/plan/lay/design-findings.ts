@@ -161,6 +161,19 @@ export const unusableFindings = (shape: LikeLoops, holes: readonly GivenHole[]):
         ),
       );
 
+/** A hole that is there is used wherever the proof lets it: where it does not, it is said why. */
+export const passedOverFindings = (shape: LikeLoops, holes: readonly GivenHole[]): readonly Finding[] =>
+  holes.map(({ at, diameter }) =>
+    find(
+      'hole-not-usable/splits',
+      say`From the hole of ${{ hole: mm(diameter, fixed(2)) }} at ${{ at: spotOf(at) }} the slug of ${{ shape: shapeName(shape) }} would come apart where nobody can hold it.`,
+      {
+        place: { kind: 'spot', x: at.x, y: at.y, reach: diameter, loop: shape.first.loop.loop.id },
+        done: say`Another start hole is planned.`,
+      },
+    ),
+  );
+
 const words = phrases('design', {
   lookThere: say`Check the entry mark there, or set another entry by hand.`,
   entrySet: say`its entry is set by hand`,

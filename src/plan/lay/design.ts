@@ -37,7 +37,7 @@ import { isRefused } from '../start/refused-start.ts';
 import { slugBreaks } from '../start/slug-breaks.ts';
 import { strengthened, type TabSize, tabAgainstBending, tabFor, tabFromOverride } from '../start/tab.ts';
 import type { Fit } from '../wire/fit-of-shape.ts';
-import { entryFindings, holeFinding, leadFinding, unusableFindings } from './design-findings.ts';
+import { entryFindings, holeFinding, leadFinding, passedOverFindings, unusableFindings } from './design-findings.ts';
 import { enteredFrom } from './entered-from-edge.ts';
 
 export interface Design {
@@ -106,11 +106,22 @@ export const designFor = (asked: DesignAsked): Designed => {
       if (design === undefined) continue;
       const laid = { tab: own.length, piece, measures, noCore, weak: own.weak, override: asked.override };
       const entry = entryFindings(shape, candidate, laid);
-      return { kind: 'laid', design, findings: [...unusableFindings(shape, candidates.unusable), ...entry] };
+      return {
+        kind: 'laid',
+        design,
+        findings: [...unusableFindings(shape, candidates.unusable), ...passedOver(shape, candidates, candidate), ...entry],
+      };
     }
   }
   return { kind: 'not laid', findings: [refusal] };
 };
+
+/** Holes of an opening from which the cut could begin and does not. */
+const passedOver = (
+  shape: LikeLoops,
+  { splitting = [] }: Extract<Candidates, { kind: 'ranked' }>,
+  { hole }: Candidate,
+): readonly Finding[] => (shape.first.loop.kept === 'punch' || hole.origin !== 'placed' ? [] : passedOverFindings(shape, splitting));
 
 /** Of an opening that is cut without a core nothing is left to be held. */
 const NO_TAB = { length: 0, reason: NOTHING, weak: false };

@@ -26,7 +26,12 @@ export interface Candidate {
 }
 
 export type Candidates =
-  | { readonly kind: 'ranked'; readonly ranked: readonly Candidate[]; readonly unusable: readonly GivenHole[] }
+  | {
+      readonly kind: 'ranked';
+      readonly ranked: readonly Candidate[];
+      readonly unusable: readonly GivenHole[];
+      readonly splitting?: readonly GivenHole[];
+    }
   /** mm: the most room that was found about a hole's middle, where, and what the smallest hole would need. */
   | { readonly kind: 'no hole'; readonly room: number; readonly at: Point; readonly needed: number };
 
@@ -75,8 +80,11 @@ export const candidatesFor = (asked: EntryAsked, effort: Effort): Candidates => 
     .slice(0, effort.segments);
   const whole = fromGiven.filter((c) => !c.splits);
   const split = fromGiven.filter((c) => c.splits);
-  const ranked = [...whole, ...[...fromPlaced, ...fromShared].sort(byCost), ...split].slice(0, TRIED_PER_SEGMENT * effort.segments);
-  if (ranked.length > 0) return { kind: 'ranked', ranked, unusable };
+  const drilled = [...fromPlaced, ...fromShared].sort(byCost);
+  // A hole that is there is somebody's wish, and a slug that it splits can be held in parts; once the proof has refused that, another is drilled.
+  const once = asked.shape.members.every((m) => question.refused?.[m.loop.loop.id] === undefined);
+  const ranked = (once ? [...whole, ...split, ...drilled] : [...whole, ...drilled, ...split]).slice(0, TRIED_PER_SEGMENT * effort.segments);
+  if (ranked.length > 0) return { kind: 'ranked', ranked, unusable, splitting: given.filter((h) => split.some((c) => c.hole.at === h.at)) };
   const roomiest = placements.reduce((a, b) => (b.placed.room > a.placed.room ? b : a));
   return { kind: 'no hole', room: roomiest.placed.room, at: roomiest.spot.at, needed: leastRoom(rules) };
 };
