@@ -71,6 +71,7 @@ const withJobOptions = (command: Command): Command =>
     .option('--program-share <share>', printPlain(options.programShare))
     .option('--inside-corner <length>', printPlain(options.insideCorner))
     .option('--start-hole <length>', printPlain(options.startHole))
+    .option('--datum <x,y>', printPlain(options.datum))
     .option('--ease <length>', printPlain(options.ease))
     .option('--join <length>', printPlain(options.join))
     .option('--quantity <number>', printPlain(options.quantity))

@@ -26,6 +26,7 @@ export const options = phrases('command-option', {
   programShare: say`share of the tolerance that the program itself may use, 0.25 when left out; at least 1 µm`,
   insideCorner: say`radius allowed at inside corners that are drawn sharper`,
   startHole: say`diameter of the start holes to drill`,
+  datum: say`program zero in drawing coordinates, as in 120,45.5; the drawing origin when left out`,
   ease: say`round inside corners of the drawing to this radius first`,
   join: say`join ends of the drawing that are nearer than this`,
   quantity: say`how many pieces`,

@@ -26,6 +26,7 @@ export interface AnswerOptions {
   readonly programShare?: string;
   readonly insideCorner?: string;
   readonly startHole?: string;
+  readonly datum?: string;
   readonly ease?: string;
   readonly join?: string | undefined;
   readonly quantity?: string;
@@ -138,6 +139,7 @@ const typed = (options: AnswerOptions): Record<string, unknown> => {
   const values: Record<string, unknown> = {};
   for (const key of LENGTHS) if (options[key] !== undefined) values[key] = millimetres(key, options[key]);
   for (const key of NUMBERS) if (options[key] !== undefined) values[key] = numberOf(key, options[key]);
+  if (options.datum !== undefined) values['datum'] = placeOf('datum', options.datum);
   for (const key of WORDS) if (options[key] !== undefined) values[key] = options[key];
   return values;
 };
@@ -159,6 +161,7 @@ const words = phrases('command-input', {
     say`'${{ typed: name(text) }}' can be read as ${{ readings: readingsPart(readings) }}: specify which.`,
   noLength: (text: string, reason: Text) =>
     say`'${{ typed: name(text) }}' is not a length (${{ reason }}): write it like 0.25, 0.25 mm, .010 in or 10 thou.`,
+  noPlace: (text: string) => say`'${{ typed: name(text) }}' is not a position: write it like 120,45.5.`,
   noNumber: (text: string) => say`'${{ typed: name(text) }}' is not a number.`,
 });
 
@@ -167,6 +170,13 @@ export const millimetres = (key: string, text: string): number => {
   if (answer.kind === 'length') return answer.mm;
   if (answer.kind === 'ambiguous') throw badInput(words.readings(text, answer.readings), key);
   throw badInput(words.noLength(text, answer.reason), key);
+};
+
+/** Two numbers with a comma, a semicolon or a blank between them. */
+const placeOf = (key: string, text: string): { readonly x: number; readonly y: number } => {
+  const found = /^\s*([-+]?[\d.]+)\s*[,; ]\s*([-+]?[\d.]+)\s*$/.exec(text);
+  if (found === null) throw badInput(words.noPlace(text), key);
+  return { x: numberOf(key, found[1] ?? ''), y: numberOf(key, found[2] ?? '') };
 };
 
 export const numberOf = (key: string, text: string): number => {

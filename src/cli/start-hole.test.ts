@@ -13,6 +13,18 @@ describe('inputs of the command line', () => {
     expect(run({}).job.startHole).toBe(2);
   });
 
+  it.each([
+    ['120,45.5', 45.5],
+    ['120;45.5', 45.5],
+    [' 120 -45 ', -45],
+  ])('hand program zero to the job: %s', (datum, y) => {
+    expect(run({ datum }).job.datum).toEqual({ x: 120, y });
+  });
+
+  it.each(['120', '120,45,5', 'x,y', '1..2,3'])('refuse a program zero that is none: %s', (datum) => {
+    expect(() => run({ datum })).toThrow();
+  });
+
   it.each([1e-320, 1e-9, 0, -1, 0.0099])('name the height where it is none: %d', (height) => {
     const parsed = jobSchema.safeParse({ ...shape, height });
     expect(parsed.error?.issues.map((issue) => issue.path)).toEqual([['height']]);

@@ -50,8 +50,11 @@ export interface Finding {
 export interface Remedy {
   readonly text: Text;
   readonly field?: string | undefined;
-  readonly value?: string | number | boolean | undefined;
+  readonly value?: RemedyValue | undefined;
 }
+
+/** Of one field; a place in the unit that the finding's own places are in. */
+export type RemedyValue = string | number | boolean | { readonly x: number; readonly y: number };
 
 export const remedy = (text: Text, change: Pick<Remedy, 'field' | 'value'> = {}): Remedy => ({ text, ...change });
 

@@ -1,6 +1,6 @@
 /** A remedy is data: the button fills the field in with its value where there is one, else it leads to the field. */
 import { describe, expect, it } from 'vitest';
-import { remedy } from '../../text/finding.ts';
+import { type RemedyValue, remedy } from '../../text/finding.ts';
 import { mm } from '../../text/part.ts';
 import { numbersIn } from '../../text/print/reader.ts';
 import { HOUSE } from '../../text/reader.ts';
@@ -13,7 +13,7 @@ import { fillingOf, helpingFields } from './remedies.ts';
 const numbers = numbersIn({ lengthUnit: 'mm', finishUnit: 'µm', locale: 'en-US' });
 const means = { input: { drawing: 'plate.dxf' }, numbers, lists: listsOf(undefined, HOUSE), words: wordsFor(HOUSE) };
 
-const found = (field: string, value?: string | number | boolean) =>
+const found = (field: string, value?: RemedyValue) =>
   foundView({
     code: 'planted',
     severity: 'warning',
@@ -29,6 +29,12 @@ describe('what a remedy fills in', () => {
       step: 'thickness 40 mm',
       change: { height: 40 },
     });
+  });
+
+  it('is a place in the drawing, as for program zero', () => {
+    const filled = fillingOf(found('datum', { x: 251_320, y: 412_200 }), means);
+    expect(filled?.change).toEqual({ datum: { x: 251_320, y: 412_200 } });
+    expect(filled?.said).toMatch(/251,?320.*412,?200/);
   });
 
   it('names a wire as the shop calls it', () => {

@@ -6,7 +6,7 @@
 import type { Dialect } from '../../job/files/dialects.ts';
 import type { Basis } from '../../quantity/figure.ts';
 import type { Taking } from '../../shapes/shape.ts';
-import type { Place, Severity } from '../../text/finding.ts';
+import type { Place, RemedyValue, Severity } from '../../text/finding.ts';
 import type { StopPurpose } from '../../text/stop-purpose.ts';
 import type { Text } from '../../text/text.ts';
 import type { Unit } from '../../text/unit.ts';
@@ -50,7 +50,7 @@ export interface FoundView<Said = string> {
   readonly place?: Place | undefined;
   readonly done?: Said | undefined;
   readonly remedy?: Said | undefined;
-  readonly change?: { readonly field: string; readonly value?: string | number | boolean | undefined } | undefined;
+  readonly change?: { readonly field: string; readonly value?: RemedyValue | undefined } | undefined;
   readonly stands?: number | undefined;
 }
 

@@ -20,6 +20,7 @@ import type { Text } from '../../text/text.ts';
 import type { Job } from '../job.ts';
 import type { JobRun } from '../job-run.ts';
 import { noMemory } from '../memory.ts';
+import { fromDrawingOrigin } from '../places-in-drawing.ts';
 import type { CutRequest } from '../request/request.ts';
 import type { Scaled } from '../request/scale.ts';
 import { machineOf } from '../shop.ts';
@@ -72,7 +73,7 @@ export const madeOf = (run: JobRun, request: CutRequest): Made => {
   const notes = request.scaled === undefined ? [] : [words.scaled(request.scaled)];
   const header = { name: run.job.name ?? run.drawingName, date: run.day, notes: [...notes, ...datumNotes(request.datum)] };
   const written = writeProgram(fromDatum(plan, request.datum), run.dialect, header);
-  if (written.kind === 'refused') return { kind: 'not written', plan, findings: written.findings };
+  if (written.kind === 'refused') return { kind: 'not written', plan, findings: fromDrawingOrigin(written.findings, request.datum) };
   return { kind: 'made', plan, written };
 };
 

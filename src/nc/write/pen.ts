@@ -166,8 +166,8 @@ const unwritable = (what: 'cut' | 'travel', to: Point, grid: Grid): Written => {
     {
       place: { kind: 'spot', x: to.x, y: to.y },
       remedy: remedy(
-        say`Set the program zero near the part, for example ${{ datum: placeByLetters(near, fixed(0)) }} of the drawing (${{ field: term('datum') }} in the job).`,
-        { field: 'datum' },
+        say`Set the program zero near the part, for example ${{ datum: placeByLetters(near, fixed(0)) }} of the drawing (${{ option: term('--datum') }}, ${{ field: term('datum') }} in the job).`,
+        { field: 'datum', value: near },
       ),
     },
   );
