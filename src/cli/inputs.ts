@@ -15,8 +15,15 @@ import { phrases, say } from '../text/say.ts';
 import type { Text } from '../text/text.ts';
 import { BadInput, badInput, readBytes, readText } from './files.ts';
 
+/** How papers tell their numbers. */
+interface PaperOptions {
+  readonly paperLengths?: string;
+  readonly paperFinish?: string;
+  readonly paperDecimals?: string;
+}
+
 /** Options of `answer` as typed; each overrules the job file. */
-export interface AnswerOptions {
+export interface AnswerOptions extends PaperOptions {
   readonly name?: string;
   readonly material?: string;
   readonly height?: string;
@@ -35,9 +42,6 @@ export interface AnswerOptions {
   readonly dialect?: string;
   readonly shop?: string;
   readonly date?: string;
-  readonly paperLengths?: string;
-  readonly paperFinish?: string;
-  readonly paperDecimals?: string;
 }
 
 const LENGTHS = ['height', 'tolerance', 'insideCorner', 'startHole', 'ease', 'join'] as const;
