@@ -50,6 +50,7 @@ const REMEMBERED: readonly string[] = [
   'iso-6983-1',
   'magnitude-envelope',
   'material-handbooks',
+  'measuring-pins',
   'nurbs-book',
   'opentype-format',
   'plane-curves',

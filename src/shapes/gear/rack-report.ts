@@ -13,7 +13,8 @@ import type { Shape, ShapeSize } from '../shape.ts';
 import { find } from '../teeth/findings.ts';
 import { basePitch, overRackPin } from '../teeth/formulas.ts';
 import { bestPinIs } from '../teeth/pin-choice.ts';
-import { TOUCHING } from '../teeth/pins.ts';
+import { STOCK, TOUCHING } from '../teeth/pins.ts';
+import { standardPin } from '../teeth/standard-pins.ts';
 import { sharpRoot, thinTip } from './gear-report.ts';
 import { FULL_DEPTH, type Paired } from './mate.ts';
 import { flankTop, formHeight, halfFlank, halfTip, type RackForm } from './rack-form.ts';
@@ -124,7 +125,7 @@ const pinned = (
   form: RackForm,
 ): { readonly sizes: readonly ShapeSize[]; readonly findings: readonly Finding[] } => {
   if (form.teeth < 2) return { sizes: [], findings: [] };
-  const best = bestPin(form);
+  const best = bestPin(form, request.diametralPitch);
   const ours = best === undefined ? [] : [pinSize(figures, form, best, request, request.pin !== undefined)];
   if (request.pin === undefined) return { sizes: ours, findings: [] };
   const fault = pinFault(form, request.pin);
@@ -142,12 +143,10 @@ const pinned = (
   };
 };
 
-const bestPin = (form: RackForm): number | undefined => {
-  const [low, high] = [formHeight(form), flankTop(form)];
-  return [0.5, 0.6, 0.4, 0.7, 0.3, 0.8, 0.2]
-    .map((part) => low + part * (high - low))
-    .map((at) => Number(((2 * (at - meeting(form)) * Math.sin(form.pressureAngle)) / Math.cos(form.pressureAngle) ** 2).toPrecision(3)))
-    .find((pin) => pinFault(form, pin) === undefined);
+const bestPin = (form: RackForm, diametralPitch: number | undefined): number | undefined => {
+  const middle = (formHeight(form) + flankTop(form)) / 2;
+  const ideal = (2 * (middle - meeting(form)) * Math.sin(form.pressureAngle)) / Math.cos(form.pressureAngle) ** 2;
+  return standardPin(ideal, (pin) => pinFault(form, pin) === undefined, diametralPitch);
 };
 
 const centreOf = (form: RackForm, pin: number): number => meeting(form) + pin / 2 / Math.sin(form.pressureAngle);
@@ -182,7 +181,7 @@ const pinSize = (figures: RackFigures, form: RackForm, pin: number, request: Rac
   const wanted = best ? undefined : request.pin;
   const figure = apply(
     overRackPin,
-    { ...figures, back, pin: askedOrFound(wanted, 'pin', say('gear.pin')`pin`, pin, TOUCHING) },
+    { ...figures, back, pin: askedOrFound(wanted, 'pin', say('gear.pin')`pin`, pin, TOUCHING, STOCK) },
     { key: best ? 'over-best-pin' : 'over-pin', name: say('gear.over-rack-pin')`over a pin of ${{ pin: mm(pin, upTo(6)) }} from the back` },
   );
   const centre = centreOf(form, pin);

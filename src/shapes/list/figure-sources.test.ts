@@ -15,7 +15,7 @@ import type { KindName } from './questions.ts';
 import { type ShapeInput, type ShapeRequest, shapeSchema } from './questions.ts';
 
 const PLAIN = ['definition', 'plane-geometry'];
-const GEAR = [...PLAIN, 'iso-21771', 'inch', 'common practice'];
+const GEAR = [...PLAIN, 'measuring-pins', 'iso-21771', 'inch', 'common practice'];
 const BORE = [...PLAIN, 'din-6885-1', 'asme-b17-1', 'iso-286-1'];
 
 /** What the figures of a kind may cite besides the request. */
@@ -23,9 +23,9 @@ const CITED: Readonly<Record<KindName, readonly string[]>> = {
   gear: GEAR,
   'internal-gear': GEAR,
   rack: GEAR,
-  spline: [...PLAIN, 'iso-21771', 'inch', 'involute-splines', 'iso-4156-classes', 'ansi-b92-1', 'common practice'],
-  'straight-spline': [...PLAIN, 'iso-14', 'sae-j499'],
-  serration: [...PLAIN, 'din-5481'],
+  spline: [...PLAIN, 'measuring-pins', 'iso-21771', 'inch', 'involute-splines', 'iso-4156-classes', 'ansi-b92-1', 'common practice'],
+  'straight-spline': [...PLAIN, 'measuring-pins', 'iso-14', 'sae-j499'],
+  serration: [...PLAIN, 'measuring-pins', 'din-5481'],
   'keyway-hub': BORE,
   polygon: PLAIN,
   slot: PLAIN,

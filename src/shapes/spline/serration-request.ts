@@ -67,7 +67,7 @@ export const serrationSchema = z.strictObject({
     .positive()
     .max(100)
     .optional()
-    .meta({ description: 'Diameter of the measuring pins, mm; the best is chosen when left out', unit: 'mm' }),
+    .meta({ description: 'Diameter of the measuring pins, mm; the best in stock is chosen when left out', unit: 'mm' }),
   outside: z
     .number()
     .positive()

@@ -4,7 +4,7 @@ import { contour } from '../../geometry/contour.ts';
 import { circle, point } from '../../geometry/segment.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
 import { saidBy } from '../../quantity/source.ts';
-import { atField, type Finding, remedy } from '../../text/finding.ts';
+import { atField, type Finding } from '../../text/finding.ts';
 import { fixed, mm } from '../../text/part.ts';
 import { phrases, say, symbols } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -15,6 +15,7 @@ import { insideRadiusOf } from '../inside-radius.ts';
 import { shapeKind } from '../kind.ts';
 import { insideSizes, millimetres } from '../refused.ts';
 import type { MadeShape, Outline, ShapeSize } from '../shape.ts';
+import { bestPinIs } from '../teeth/pin-choice.ts';
 import { alongAt, onFlank, type StraightForm, type StraightTeeth, straightTeeth } from '../teeth/straight-teeth.ts';
 import { find } from './findings.ts';
 import { refused, type SerrationNominal, type SerrationRequest, serrationNominal, serrationQuestion } from './serration-request.ts';
@@ -189,7 +190,7 @@ const pinned = (
     findings: [
       find('straight-pin-off-flank', fault, {
         place: atField('pin'),
-        remedy: best === undefined ? undefined : remedy(say`A pin of ${{ pin: mm(best) }} is the best.`, { field: 'pin', value: best }),
+        remedy: best === undefined ? undefined : bestPinIs(best),
       }),
     ],
   };

@@ -7,7 +7,8 @@ import { say } from '../../text/say.ts';
 import { found } from '../figures.ts';
 import { insideSizes } from '../refused.ts';
 import type { MadeShape, Shape, ShapeSize } from '../shape.ts';
-import { bestPin, pinSize } from '../teeth/pins.ts';
+import { pinOn } from '../teeth/pin-choice.ts';
+import { pinSize } from '../teeth/pins.ts';
 import type { ToothFigures } from '../teeth/tooth-figures.ts';
 import { circleSizes, type Radii, spanSizes } from '../teeth/tooth-sizes.ts';
 import type { ClassRoom } from './classes.ts';
@@ -84,13 +85,14 @@ const limitsBy = (room: ClassRoom | undefined, size: (thicker: number) => number
 const pinned = (
   { pin: asked, part }: SplineRequest,
   figures: ToothFigures,
-  { tip, form }: Radii,
+  { tip, root, form }: Radii,
   room: ClassRoom | undefined,
 ): { readonly sizes: readonly ShapeSize[]; readonly findings: readonly Finding[] } => {
   const side = part === 'shaft' ? 'external' : 'internal';
-  const pin = asked ?? Number(bestPin(figures, figures.reference.value / 2, side).toFixed(2));
-  const seated = pinSize(figures, pin, side, asked === undefined ? 'alone' : 'asked');
   const [low, high] = [Math.min(tip, form), Math.max(tip, form)];
+  const pin = asked ?? pinOn(figures, { side, tip, root, low, high });
+  if (pin === undefined) return { sizes: [], findings: [] };
+  const seated = pinSize(figures, pin, side, asked === undefined ? 'alone' : 'asked');
   const rests = seated !== undefined && seated.contact >= low - 1e-9 && seated.contact <= high + 1e-9;
   return {
     sizes:

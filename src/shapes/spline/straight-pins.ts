@@ -8,7 +8,8 @@ import type { Text } from '../../text/text.ts';
 import { askedOrFound, found } from '../figures.ts';
 import { polar } from '../polar.ts';
 import type { ShapeSize } from '../shape.ts';
-import { pinned, TOUCHING } from '../teeth/pins.ts';
+import { pinned, STOCK, TOUCHING } from '../teeth/pins.ts';
+import { standardPin } from '../teeth/standard-pins.ts';
 import { alongAt, onFlank, type StraightForm } from '../teeth/straight-teeth.ts';
 
 const inputs = {
@@ -92,14 +93,11 @@ export const pinFault = (flanks: StraightFlanks, pin: number, proud = 0): Text |
   return undefined;
 };
 
-/** Where on the flank it is tried to touch, from the middle outwards. */
-const PLACES = [0.5, 0.55, 0.45, 0.6, 0.4, 0.65, 0.35, 0.7, 0.3, 0.8, 0.2, 0.9, 0.1];
-
-/** To three digits, touching as near to the middle of the flank as lets it measure well and stand out clearly; none where no pin does. */
+/** The pin in stock that touches nearest to the middle of the flank, best where it stands out clearly; none where no pin does. */
 export const bestStraightPin = (flanks: StraightFlanks): number | undefined => {
-  const pins = PLACES.map((part) => Number(pinTouching(flanks, flanks.low + part * (flanks.high - flanks.low)).toPrecision(3)));
-  const fits = (pin: number, proud: number): boolean => pin > 0 && pinFault(flanks, pin, proud) === undefined;
-  return pins.find((pin) => fits(pin, pin / 20)) ?? pins.find((pin) => fits(pin, 0));
+  const ideal = pinTouching(flanks, (flanks.low + flanks.high) / 2);
+  const fits = (proud: number) => (pin: number) => pinFault(flanks, pin, proud * pin) === undefined;
+  return standardPin(ideal, fits(1 / 20)) ?? standardPin(ideal, fits(0));
 };
 
 /** The size over or between two pins, as it is taken. `wanted` is the pin that the request names. */
@@ -130,7 +128,7 @@ export const straightPinSize = (flanks: StraightFlanks, pin: number, wanted: num
         unit: '1',
         source: { file: 'definition' },
       }),
-      pin: askedOrFound(wanted, 'pin', say('spline.pin')`pin`, pin, TOUCHING),
+      pin: askedOrFound(wanted, 'pin', say('spline.pin')`pin`, pin, TOUCHING, STOCK),
     },
     { key: shaft ? 'over-pins' : 'between-pins', name: shaft ? pinned.over(pin) : pinned.between(pin) },
   );

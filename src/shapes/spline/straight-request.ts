@@ -59,7 +59,7 @@ export const straightSchema = z.strictObject({
     .positive()
     .max(200)
     .optional()
-    .meta({ description: 'Diameter of the measuring pins of a shaft, mm; the best is chosen when left out', unit: 'mm' }),
+    .meta({ description: 'Diameter of the measuring pins of a shaft, mm; the best in stock is chosen when left out', unit: 'mm' }),
   outside: z
     .number()
     .positive()

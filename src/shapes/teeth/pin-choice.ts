@@ -5,7 +5,8 @@ import { say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import type { ShapeSize } from '../shape.ts';
 import { find } from './findings.ts';
-import { bestPin, type PinSize, pinSize } from './pins.ts';
+import { type PinSize, pinSize, touchingPin } from './pins.ts';
+import { standardPin } from './standard-pins.ts';
 import type { ToothFigures } from './tooth-figures.ts';
 
 export interface Flank {
@@ -22,9 +23,9 @@ export interface Pinned {
   readonly findings: readonly Finding[];
 }
 
-/** The size with the pin asked for, if there is one, and with the best one, if there is one. */
+/** The size with the pin asked for, if there is one, and with the best one in stock, if there is one. */
 export const pinned = (figures: ToothFigures, flank: Flank, asked: number | undefined): Pinned => {
-  const best = bestOn(figures, flank);
+  const best = pinOn(figures, flank);
   const ours = best === undefined ? [] : sized(pinSize(figures, best, flank.side, asked === undefined ? 'alone' : 'best'));
   if (asked === undefined) return { sizes: ours, findings: [] };
   const found = pinSize(figures, asked, flank.side, 'asked');
@@ -41,19 +42,17 @@ export const pinned = (figures: ToothFigures, flank: Flank, asked: number | unde
 };
 
 export const bestPinIs = (pin: number): Remedy =>
-  remedy(say('gear-pin-off-flank.remedy')`A pin of ${{ pin: mm(pin) }} is the best.`, { field: 'pin', value: pin });
+  remedy(say('gear-pin-off-flank.remedy')`A standard pin of ${{ pin: mm(pin) }} measures best.`, { field: 'pin', value: pin });
 
 const sized = (found: PinSize | undefined): readonly ShapeSize[] =>
   found === undefined ? [] : [{ figure: found.size, taking: found.taking }];
 
-/** Where on the flank it is tried to touch, from the middle outwards. */
-const PLACES = [0.5, 0.55, 0.45, 0.6, 0.4, 0.7, 0.3, 0.8, 0.2, 0.9, 0.1];
-
-/** To three digits, touching as near to the middle of the flank as lets it stand out and stay off the root. */
-const bestOn = (figures: ToothFigures, flank: Flank): number | undefined =>
-  PLACES.map((part) =>
-    Number(bestPin(figures, Math.max(figures.base.value / 2, flank.low + part * (flank.high - flank.low)), flank.side).toPrecision(3)),
-  ).find((pin) => pin > 0 && faultOf(pinSize(figures, pin, flank.side), pin, flank) === undefined);
+/** The pin in stock that touches nearest to where the profile shift puts the reference circle, stands out and stays off the root. */
+export const pinOn = (figures: ToothFigures, flank: Flank): number | undefined => {
+  const shifted = figures.reference.value / 2 + figures.shift.value * figures.module.value;
+  const ideal = touchingPin(figures, Math.min(flank.high, Math.max(flank.low, shifted)), flank.side);
+  return standardPin(ideal, (pin) => faultOf(pinSize(figures, pin, flank.side), pin, flank) === undefined, figures.diametralPitch);
+};
 
 /** Nothing where it measures well. */
 const faultOf = (found: PinSize | undefined, pin: number, { side, tip, root, low, high }: Flank): Text | undefined => {

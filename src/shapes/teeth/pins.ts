@@ -1,4 +1,4 @@
-/** Measuring over and between pins: the best pin, the size with it, and whether it rests on the flanks. mm, rad. */
+/** Measuring over and between pins: the pin that touches at a place, the size with it, and whether it rests on the flanks. mm, rad. */
 
 import { type Point, point } from '../../geometry/segment.ts';
 import type { Figure } from '../../quantity/figure.ts';
@@ -26,7 +26,7 @@ export interface PinSize {
  * The pin that touches both flanks of a space where they pass `radius`: its centre lies in the middle of the space, on the normals of
  * both, which are tangents of the base circle. External: φ = tan α_y + π/z - s_b/d_b; internal the other way round.
  */
-export const bestPin = (figures: ToothFigures, radius: number, side: 'external' | 'internal'): number => {
+export const touchingPin = (figures: ToothFigures, radius: number, side: 'external' | 'internal'): number => {
   const base = figures.base.value / 2;
   const z = figures.teeth.value;
   const at = Math.sqrt(Math.max(0, (radius / base) ** 2 - 1));
@@ -47,7 +47,12 @@ export const pinned = phrases('pin-size', {
 });
 
 /** How a pin is chosen that nobody asks for. */
-export const TOUCHING = say('teeth.pin.by')`touches as near to the middle of the flank as lets it measure well`;
+export const TOUCHING = say(
+  'teeth.pin.by',
+)`the pin in stock, by a list from memory, that touches nearest to the reference circle, or to the middle of the flank, and measures well`;
+
+/** Where such a pin comes from. */
+export const STOCK = { source: { file: 'measuring-pins' } } as const;
 
 /** `role`: a pin that the request names, the best one beside it, or the best one alone. */
 export const pinSize = (
@@ -57,7 +62,7 @@ export const pinSize = (
   role: 'asked' | 'best' | 'alone' = 'alone',
 ): PinSize | undefined => {
   const { module, teeth, pressureAngle, thickness, base } = figures;
-  const diameter = askedOrFound(role === 'asked' ? pin : undefined, 'pin', say('teeth.pin')`pin`, pin, TOUCHING);
+  const diameter = askedOrFound(role === 'asked' ? pin : undefined, 'pin', say('teeth.pin')`pin`, pin, TOUCHING, STOCK);
   const formula = side === 'external' ? pinAngleExternal : pinAngleInternal;
   const turned = apply(formula, { thickness, teeth, module, pressureAngle, pin: diameter }, { key: 'pin-involute' });
   const angle = inverseInv(turned.value);

@@ -17,6 +17,8 @@ import type { Size } from './tooth-keys.ts';
 
 export interface ToothFigures {
   readonly module: Figure;
+  /** Where the teeth were asked by it. */
+  readonly diametralPitch?: number | undefined;
   readonly teeth: Figure;
   readonly pressureAngle: Figure;
   readonly shift: Figure;
@@ -48,6 +50,7 @@ export const toothFigures = (
   const thickness = apply(side === 'external' ? toothThickness : toothThicknessInside, own, { key: 'tooth-thickness' });
   return {
     ...own,
+    diametralPitch: size.diametralPitch,
     reference,
     base,
     basePitch: apply(basePitch, { base, teeth: own.teeth }, { key: 'base-pitch' }),

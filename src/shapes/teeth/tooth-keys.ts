@@ -46,7 +46,7 @@ export const toothKeys = {
   pin: positive
     .max(200)
     .optional()
-    .meta({ description: 'Diameter of the measuring pins, mm; the best is chosen when left out', unit: 'mm' }),
+    .meta({ description: 'Diameter of the measuring pins, mm; the best in stock is chosen when left out', unit: 'mm' }),
   mate: z.int().min(4).max(2000).optional().describe('Teeth of the gear it runs with, to say centre distance and contact ratio'),
   mateAddendum: positive
     .max(3)

@@ -4,6 +4,7 @@ import { type Catalogue, finder } from '../../text/finding.ts';
 export const catalogue = {
   'form-impossible': 'refusal',
   'sprocket-pointed': 'warning',
+  'sprocket-root-outside': 'warning',
   'ratchet-throws-pawl': 'warning',
   'ratchet-pawl-out-of-reach': 'warning',
   'ratchet-pointed': 'warning',

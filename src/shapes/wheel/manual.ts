@@ -15,6 +15,13 @@ export const manual: Manual<typeof catalogue> = {
     matters: 'The tip diameter comes out smaller than asked for.',
     remedy: 'Nothing, if the tip diameter that results lies within the limits of the standard; else the smaller gap.',
   },
+  'sprocket-root-outside': {
+    title: 'The clearance takes the root of the sprocket out of its limits',
+    meaning:
+      'The root diameter of a chain wheel is the pitch diameter less the roller at most, and lies in h11 below that. A clearance moves every wall, the root too.',
+    matters: 'The rollers lie deeper or higher than the pitch circle, so that the chain no longer runs on its own pitch.',
+    remedy: 'No clearance, or a smaller one. The largest of the tooth gaps gives the rollers room at the flanks without moving the root.',
+  },
   'ratchet-throws-pawl': {
     title: 'The ratchet throws its pawl out under load',
     meaning:

@@ -26,7 +26,7 @@ export const checks: readonly CheckRow[] = [
     how: 'recomputed',
     question: 'chain 08B (12.7, roller 8.51), 17 teeth: size over two pins of the roller, mm',
     value: '77.331',
-    ours: () => overRollers.compute({ reference: pitchDiameter.compute({ pitch: 12.7, teeth: 17 }), teeth: 17, pin: 8.51 }),
+    ours: () => overRollers.compute({ root: pitchDiameter.compute({ pitch: 12.7, teeth: 17 }) - 8.51, teeth: 17, pin: 8.51 }),
   },
   {
     id: 'H-16p-9',
@@ -35,7 +35,7 @@ export const checks: readonly CheckRow[] = [
     how: 'recomputed',
     question: 'pitch 1, 9 teeth, pins of 0.6: size over two pins, in pitches',
     value: '3.4794',
-    ours: () => overRollers.compute({ reference: pitchDiameter.compute({ pitch: 1, teeth: 9 }), teeth: 9, pin: 0.6 }),
+    ours: () => overRollers.compute({ root: pitchDiameter.compute({ pitch: 1, teeth: 9 }) - 0.6, teeth: 9, pin: 0.6 }),
   },
   {
     id: 'H-16p-18',
@@ -44,6 +44,6 @@ export const checks: readonly CheckRow[] = [
     how: 'recomputed',
     question: 'pitch 1, 18 teeth, pins of 0.6: size over two pins, in pitches',
     value: '6.3588',
-    ours: () => overRollers.compute({ reference: pitchDiameter.compute({ pitch: 1, teeth: 18 }), teeth: 18, pin: 0.6 }),
+    ours: () => overRollers.compute({ root: pitchDiameter.compute({ pitch: 1, teeth: 18 }) - 0.6, teeth: 18, pin: 0.6 }),
   },
 ];

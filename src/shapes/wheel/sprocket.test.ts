@@ -23,6 +23,36 @@ describe('a sprocket', () => {
       }
   });
 
+  it('has a root within its limits with every gap, and pins that rest on it', () => {
+    for (const [chain, { pitch, roller }] of ROLLER_CHAINS)
+      for (const gap of ['smallest', 'middle', 'largest'] as const)
+        for (const teeth of [9, 16, 17, 114]) {
+          const { sizes, outlines } = shaped({ kind: 'sprocket', chain, teeth, gap });
+          const greatest = pitch / Math.sin(Math.PI / teeth) - roller;
+          const ring = there(outlines[0]).contour;
+          const drawn = 2 * Math.min(...ring.segments.map((s) => distanceToSegment(s, { x: 0, y: 0 })));
+          // h11 is 60 µm at its narrowest.
+          expect(drawn).toBeLessThan(greatest - 0.029);
+          expect(drawn).toBeGreaterThan(greatest - 0.5);
+          const pins = sizes.find((s) => s.figure.key === 'over-pins');
+          // Bush chains of small pitch: their pins lie below the tips.
+          if (chain === '04C' || chain === '06C') continue;
+          if (pins?.taking?.kind !== 'pins') throw new Error('no pins');
+          for (const at of pins.taking.centres)
+            expect(Math.min(...ring.segments.map((s) => distanceToSegment(s, at)))).toBeCloseTo(roller / 2, 9);
+          const { low = 0, high = 0 } = pins.limits ?? {};
+          expect(pins.figure.value).toBeGreaterThan(low);
+          expect(pins.figure.value).toBeLessThan(high);
+        }
+  });
+
+  it('prints no size over pins that lie below its tips, and says where a clearance spoils the root', () => {
+    const low = shaped({ kind: 'sprocket', chain: '06C', teeth: 17 });
+    expect(low.sizes.map((s) => s.figure.key)).not.toContain('over-pins');
+    const codes = (clearance: number) => shaped({ kind: 'sprocket', teeth: 17, clearance }).findings.map((f) => f.code);
+    expect([codes(0), codes(0.08), codes(0.2), codes(-0.2)]).toEqual([[], [], ['sprocket-root-outside'], ['sprocket-root-outside']]);
+  });
+
   it('is the same again one pitch on', () => {
     const ring = there(shaped({ kind: 'sprocket', chain: '08B', teeth: 17 }).outlines[0]).contour;
     const [c, n] = [Math.cos((2 * Math.PI) / 17), Math.sin((2 * Math.PI) / 17)];

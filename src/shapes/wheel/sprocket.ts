@@ -1,12 +1,13 @@
-/** Sprockets for roller chains of ISO 606: roller seating arcs, flank arcs and tip circle between the smallest and the largest gap. */
+/** Sprockets for roller chains of ISO 606: root circle, roller seating arcs, flank arcs and tip circle between the smallest and the largest gap. */
 
 import { type Contour, contour } from '../../geometry/contour.ts';
 import { arc, type Point, point, type Segment } from '../../geometry/segment.ts';
 import { type Figure, given } from '../../quantity/figure.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
+import { zoneLimits } from '../../quantity/limits-and-fits.ts';
 import { saidBy } from '../../quantity/source.ts';
 import { atField, type Finding } from '../../text/finding.ts';
-import { count, fixed, mm, term, upTo } from '../../text/part.ts';
+import { count, fixed, mm, quantities, term, upTo } from '../../text/part.ts';
 import { phrases, say, symbols } from '../../text/say.ts';
 import { standBack } from '../common-keys.ts';
 import { askedOrFound, found } from '../figures.ts';
@@ -31,13 +32,14 @@ export const pitchDiameter: Formula<'pitch' | 'teeth'> = {
   compute: ({ pitch, teeth }) => pitch / Math.sin(Math.PI / teeth),
 };
 
-export const overRollers: Formula<'reference' | 'teeth' | 'pin'> = {
+/** A pin lies on the root of its gap. With the greatest root, the pitch diameter less the roller, that is M = d + d_R of the standard. */
+export const overRollers: Formula<'root' | 'teeth' | 'pin'> = {
   name: say('wheel.over-rollers')`size over two pins of the roller’s diameter`,
-  text: say('wheel.over-rollers.by')`M = d + d_R, for odd z with d cos(90° / z)`,
+  text: say('wheel.over-rollers.by')`M = d_f + 2 d_R, for odd z (d_f + d_R) cos(90° / z) + d_R`,
   source: 'iso-606',
   unit: 'mm',
-  inputs: { reference: inMm('pitch diameter'), teeth: plain('teeth'), pin: inMm('pin') },
-  compute: ({ reference, teeth, pin }) => reference * (teeth % 2 === 0 ? 1 : Math.cos(Math.PI / (2 * teeth))) + pin,
+  inputs: { root: inMm('root diameter'), teeth: plain('teeth'), pin: inMm('pin') },
+  compute: ({ root, teeth, pin }) => (root + pin) * (teeth % 2 === 0 ? 1 : Math.cos(Math.PI / (2 * teeth))) + pin,
 };
 
 interface Gap {
@@ -57,6 +59,17 @@ export const gapOf = (roller: number, teeth: number, share: number): Gap => {
     angle: between(140 - 90 / teeth, 120 - 90 / teeth) * RAD,
     flank: between(0.12 * roller * (teeth + 2), 0.008 * roller * (teeth * teeth + 180)),
   };
+};
+
+interface RootLimits {
+  readonly low: number;
+  readonly high: number;
+}
+
+/** The root diameter is pitch diameter less roller at most, and h11 below; above the table of h11 as at its end. */
+const rootLimits = (greatest: number): RootLimits => {
+  const zone = zoneLimits('h11', Math.min(greatest, 500));
+  return { low: greatest + (zone.kind === 'limits' ? zone.low / 1000 : 0), high: greatest };
 };
 
 const SHARES = { smallest: 0, middle: 0.5, largest: 1 } as const;
@@ -87,17 +100,19 @@ export const sprocket = shapeKind({
     const tip = (request.tipDiameter ?? d - roller + (1.25 * pitch + pitch * (1 - 1.6 / teeth)) / 2) / 2;
     const back = standBack(request);
     const gap = gapOf(roller, teeth, SHARES[request.gap]);
-    const root = d / 2 - gap.seat - back;
+    const roots = rootLimits(d - roller);
+    const asCut = (roots.low + roots.high) / 4;
+    const root = asCut - back;
     const bore = wheelBore(request, { root, depth: tip - back - root });
     if (bore.kind === 'refused') return bore;
-    const made = ringOf(teeth, d / 2, tip - back, { ...gap, seat: gap.seat + back, flank: gap.flank - back });
+    const made = ringOf(teeth, asCut + gap.seat, tip - back, { ...gap, seat: gap.seat + back, flank: gap.flank - back });
     if (made === undefined)
       return refusedWith(
         find('form-impossible/sprocket-tip', say`A tip diameter of ${{ tip: mm(2 * tip, fixed(3)) }} lies below the flanks of the teeth.`, {
           place: atField('tipDiameter'),
         }),
       );
-    return finished(request, { reference, number, roller, tip, root, gap, back, bore }, made);
+    return finished(request, { reference, number, roller, tip, root, roots, gap, back, bore }, made);
   },
 });
 
@@ -107,6 +122,7 @@ interface Wheel {
   readonly roller: number;
   readonly tip: number;
   readonly root: number;
+  readonly roots: RootLimits;
   readonly gap: Gap;
   readonly back: number;
   readonly bore: WheelBore;
@@ -114,21 +130,24 @@ interface Wheel {
 
 const finished = (
   { chain, teeth, tipDiameter }: SprocketRequest,
-  { reference, number, roller, tip, root, gap, back, bore }: Wheel,
+  { reference, number, roller, tip, root, roots, gap, back, bore }: Wheel,
   made: Ring,
 ): MadeShape => {
   const outlines: readonly Outline[] = [{ contour: made.contour, metal: 'inside' }, ...bore.outlines];
+  const by = { source: { file: 'iso-606' }, from: [reference] };
   const pin = millimetres('pin', say('wheel.pin')`pin`, roller, { file: 'iso-606' });
+  const rootFigure = found('root-diameter', sizes.root, 2 * root, sizes.rootBy, by);
+  const overOf = (diameter: number): number => overRollers.compute({ root: diameter, teeth, pin: roller });
   const over = apply(
     overRollers,
-    { reference, teeth: number, pin },
-    { key: 'over-pins', name: say('wheel.over-pins')`over two pins of ${{ pin: mm(roller, upTo(6)) }}, before any clearance` },
+    { root: rootFigure, teeth: number, pin },
+    { key: 'over-pins', name: say('wheel.over-pins')`over two pins of ${{ pin: mm(roller, upTo(6)) }}` },
   );
+  const overs = { low: overOf(roots.low), high: overOf(roots.high) };
   const opposite = (2 * Math.PI * Math.floor(teeth / 2)) / teeth;
-  const centres = [0, opposite].map((a) => polar(reference.value / 2, a)) as [Point, Point];
+  const centres = [0, opposite].map((a) => polar(root + roller / 2, a)) as [Point, Point];
   const inside = insideRadiusOf(outlines);
   const rim = { kind: 'circle', centre: point(0, 0) } as const;
-  const by = { source: { file: 'iso-606' }, from: [reference] };
   return {
     kind: 'made',
     shape: {
@@ -136,15 +155,18 @@ const finished = (
       outlines,
       starts: [],
       sizes: [
-        { figure: over, taking: { kind: 'pins', centres, diameter: roller, ...across(centres, roller / 2) } },
+        ...(root + roller > made.tip
+          ? [{ figure: over, taking: { kind: 'pins', centres, diameter: roller, ...across(centres, roller / 2) } as const, limits: overs }]
+          : []),
         { figure: reference, taking: { ...rim, radius: reference.value / 2, drawn: true } },
         {
           figure: askedOrFound(tipDiameter, 'tip-diameter', sizes.tip, 2 * made.tip, sizes.tipBy, by),
           taking: { ...rim, radius: made.tip },
         },
         {
-          figure: found('root-diameter', sizes.root, 2 * root, sizes.rootBy, by),
+          figure: rootFigure,
           taking: { ...rim, radius: root },
+          limits: roots,
         },
         { figure: millimetres('seat-radius', say('wheel.seat-radius')`radius of the roller seat`, gap.seat + back, { file: 'iso-606' }) },
         { figure: millimetres('flank-radius', say('wheel.flank-radius')`radius of the flank`, gap.flank - back, { file: 'iso-606' }) },
@@ -152,7 +174,7 @@ const finished = (
       ],
       fitDeviation: 0,
       insideRadius: inside,
-      findings: [...(made.pointed ? [pointed(made.tip, tip)] : []), ...bore.findings],
+      findings: [...(made.pointed ? [pointed(made.tip, tip)] : []), ...rootOutside(2 * root, roots), ...bore.findings],
     },
   };
 };
@@ -163,6 +185,17 @@ const pointed = (end: number, tip: number): Finding =>
     say`The flanks meet at a diameter of ${{ meet: mm(2 * end, fixed(3)) }}, below the tip circle of ${{ tip: mm(2 * tip, fixed(3)) }}: the teeth end in a point there.`,
     { place: atField('gap') },
   );
+
+const rootOutside = (root: number, { low, high }: RootLimits): readonly Finding[] =>
+  root >= low - 1e-9 && root <= high + 1e-9
+    ? []
+    : [
+        find(
+          'sprocket-root-outside',
+          say`With this clearance the root diameter is ${{ root: mm(root, fixed(3)) }}; ISO 606 allows ${{ limits: quantities([low, high], 'to', 'mm', fixed(3)) }}, so that the chain runs on its pitch circle.`,
+          { place: atField('clearance') },
+        ),
+      ];
 
 const across = ([a, b]: readonly [Point, Point], beyond: number): { readonly from: Point; readonly to: Point } => {
   const length = Math.hypot(b.x - a.x, b.y - a.y);
@@ -221,5 +254,5 @@ const sizes = phrases('sprocket-size', {
   tip: say`tip diameter`,
   tipBy: say`the middle of its limits`,
   root: say`root diameter`,
-  rootBy: say`the pitch diameter less two radii of the seat`,
+  rootBy: say`the pitch diameter less the roller, in the middle of h11, less the clearance`,
 });
