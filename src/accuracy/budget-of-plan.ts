@@ -9,7 +9,8 @@ import { lastOf } from '../sequence/sequence.ts';
 import { atField, type Finding } from '../text/finding.ts';
 import { fixed, limit, mm, name, um } from '../text/part.ts';
 import { say } from '../text/say.ts';
-import { type Budget, errorBudget } from './budget.ts';
+import { type Taken, wanted } from '../text/wanted.ts';
+import { type Budget, errorBudget, isOver } from './budget.ts';
 import type { BudgetQuestion, Temperatures, Toleranced } from './budget-question.ts';
 import { find } from './findings.ts';
 
@@ -62,22 +63,18 @@ export const expectedWithin = (plan: CutPlan, budgets: PlanBudgets | undefined):
  */
 export const budgetFindings = ({ profile, sizes }: PlanBudgets, assumed = false): readonly Finding[] =>
   [profile, ...sizes].flatMap((budget) => {
-    return budget.total.value <= budget.tolerance * 1000 ? [] : [overTolerance(budget, assumed)];
+    return isOver(budget) ? [overTolerance(budget, assumed)] : [];
   });
+
+const ONLY_ASSUMED: Taken = { assumed: ['tolerance'] };
 
 const overTolerance = ({ of, total, tolerance, biggest }: Budget, assumed: boolean): Finding => {
   const expected = um(total.value, fixed(1));
   const asked = limit(tolerance * 1000, 'µm', fixed(1));
-  if (of.kind === 'profile' && assumed)
-    return find(
-      'budget-over-tolerance/profile-assumed',
-      say`All errors together: ${{ expected }} expected on the profile, ${{ asked }} assumed. ${{ biggest: biggest.sentence }}`,
-      { place: atField('tolerance') },
-    );
   if (of.kind === 'profile')
     return find(
       'budget-over-tolerance/profile',
-      say`All errors together: ${{ expected }} expected on the profile, ${{ asked }} required. ${{ biggest: biggest.sentence }}`,
+      say`All errors together: ${{ expected }} expected on the profile, ${{ asked: wanted(assumed ? ONLY_ASSUMED : {}, 'tolerance', asked) }}. ${{ biggest: biggest.sentence }}`,
       { place: atField('tolerance') },
     );
   return find(

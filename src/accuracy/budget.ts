@@ -52,6 +52,9 @@ export interface Budget {
   readonly biggest: { readonly row: BudgetRow; readonly sentence: Text };
 }
 
+/** Whether more is expected than the tolerance allows: sentence, papers and findings all ask here. */
+export const isOver = ({ total, tolerance }: Pick<Budget, 'total' | 'tolerance'>): boolean => total.value > tolerance * 1000;
+
 /** There must be at least one pass. */
 export const errorBudget = (question: BudgetQuestion): Budget => {
   const shares = sharesOf(question);

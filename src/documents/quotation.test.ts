@@ -67,7 +67,7 @@ describe('what prevents a part', async () => {
 
   it('is said once where several of our limits come to the same', () => {
     expect(reasonsForCustomer(['metal-left', 'contour-gouged'].map(planted)).map(printPlain)).toEqual([
-      'L7: we have found no way to make it as drawn and required.',
+      'L7: we have found no way to make it as drawn.',
     ]);
   });
 });

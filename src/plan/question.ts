@@ -6,6 +6,7 @@ import type { Machine } from '../physics/cut/machine.ts';
 import type { PassTable } from '../physics/cut/pass-table.ts';
 import type { Material } from '../physics/material/material.ts';
 import type { Wire } from '../physics/wire/wire.ts';
+import type { Taken } from '../text/wanted.ts';
 import type { Clamp } from './clamp.ts';
 import type { WantedLine } from './open-line.ts';
 
@@ -95,7 +96,7 @@ export interface ShopAsked {
 }
 
 /** What is cut, and how well it has to come out. */
-export interface WorkAsked {
+export interface WorkAsked extends Taken {
   readonly material: Material;
   readonly height: number;
   readonly flush: Flush;

@@ -215,9 +215,9 @@ export const glassWords = phrases('page.glass', {
 const price = phrases('page.price', {
   curve: say`Price against finish`,
   curvePicture: (from: string, to: string) =>
-    say`Price each against required finish, from ${{ from: ready(from) }} to ${{ to: ready(to) }}; the numbers are in the table below.`,
+    say`Price each against finish, from ${{ from: ready(from) }} to ${{ to: ready(to) }}; the numbers are in the table below.`,
   passes: (n: number) => say`${{ passes: count(n, 'pass') }}`,
-  finish: say`Required finish, coarse to fine`,
+  finish: say`Finish, coarse to fine`,
   each: say`Each`,
   chosen: say`required`,
   chosenAssumed: say`assumed`,
@@ -233,7 +233,7 @@ const price = phrases('page.price', {
   older: say`Out of date: inputs have changed.`,
   whatIf: say`What would it cost if`,
   whatIfWorking: say`Running the whole job again with each change…`,
-  asAsked: say`as required`,
+  asAsked: say`as it stands`,
   saves: (money: string) => only(ready(money)),
   costsMore: (money: string) => say`costs ${{ money: ready(money) }} more`,
   same: say`no change`,

@@ -1,6 +1,6 @@
 /** The error budget as text: what each share comes to, the biggest one, and what would lower it. */
 
-import type { Budget, PlanBudgets } from '../../result/shown.ts';
+import { type Budget, isOver, type PlanBudgets } from '../../result/shown.ts';
 import { bare, beginning, count, fixed, limit, mm, name, type Part, quantity, um, unitName } from '../../text/part.ts';
 import { NOTHING, phrases, say, sentences } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -35,11 +35,10 @@ export const budgetTable = (budget: Budget): WrittenTable => ({
 const allowed = ({ tolerance }: Budget): Part => limit(tolerance * 1000, 'µm', fixed(1));
 
 const sizeLine = (budget: Budget): Text => {
-  const { of, total, tolerance, biggest } = budget;
-  const holds = total.value <= tolerance * 1000;
+  const { of, total, biggest } = budget;
   const error = um(total.value, fixed(1));
   const what = of.kind === 'size' ? words.size(of.name, of.length) : words.profile;
-  return sentences([(holds ? words.held : words.notSure)(what, error, allowed(budget)), biggest.sentence]);
+  return sentences([(isOver(budget) ? words.notSure : words.held)(what, error, allowed(budget)), biggest.sentence]);
 };
 
 const percent = (share: number): Part => quantity(Math.round(share * 100), '%', fixed(0));

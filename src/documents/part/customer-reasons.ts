@@ -54,7 +54,7 @@ const eachOnce = (texts: readonly Text[]): readonly Text[] => [...new Map(texts.
 
 const words = phrases('customer-reason', {
   about: (contours: Part, limit: Part) => say`${{ contours }}: ${{ limit }}`,
-  noWay: say`We have found no way to make it as drawn and required.`,
+  noWay: say`We have found no way to make it as drawn.`,
   radius: (radius: Part) => say`An inside corner radius of ${{ radius }} would do.`,
   finish: (finish: Part) => say`Ra ${{ finish }} would do.`,
   tolerance: (tolerance: Part) => say`${{ tolerance }} would do.`,

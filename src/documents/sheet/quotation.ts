@@ -2,7 +2,7 @@
 
 import type { Asked, JobFacts, Yes } from '../../result/facts.ts';
 import type { Cheaper, Offer } from '../../result/offer.ts';
-import type { Estimate } from '../../result/shown.ts';
+import { type Estimate, isOver } from '../../result/shown.ts';
 import { usedByProgram } from '../../result/tolerance-told.ts';
 import { contour, count, fixed, limit, list, mass, mm, money, name, type Part, term, um, unitName } from '../../text/part.ts';
 import { only, phrases, say, sentences } from '../../text/say.ts';
@@ -61,9 +61,9 @@ const partOf = (asked: Asked): Text =>
 
 /** Limits of single sizes that the cut is not expected to hold. */
 const doubtfulSizes = ({ budgets }: Yes['cut']): readonly Text[] =>
-  (budgets?.sizes ?? []).flatMap(({ of, total, tolerance }) =>
-    of.kind === 'size' && total.value > tolerance * 1000
-      ? [words.doubtfulSize(of.name, promised(total.value / 1000), limit(tolerance))]
+  (budgets?.sizes ?? []).flatMap((size) =>
+    size.of.kind === 'size' && isOver(size)
+      ? [words.doubtfulSize(size.of.name, promised(size.total.value / 1000), limit(size.tolerance))]
       : [],
   );
 

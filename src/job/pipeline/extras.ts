@@ -14,6 +14,7 @@ import type { CutFacts, RefusedFacts } from '../../result/outcome-facts.ts';
 import { lastOf } from '../../sequence/sequence.ts';
 import type { Finding } from '../../text/finding.ts';
 import type { Job } from '../job.ts';
+import { takenOf } from '../request/taken.ts';
 import type { Shop } from '../shop.ts';
 
 export interface BesideAsked {
@@ -53,9 +54,11 @@ export const besideRefused = (asked: BesideAsked): Beside<Pick<RefusedFacts, 'ot
   return { facts: { otherWays }, findings: otherFindings(otherWays) };
 };
 
-const otherQuestion = ({ job, material, wanted }: BesideAsked, own: WireOwn | undefined): OtherQuestion => {
+const otherQuestion = (asked: BesideAsked, own: WireOwn | undefined): OtherQuestion => {
+  const { job, material, wanted } = asked;
   const smallest = wanted.reduce((least, w) => Math.min(least, smallestInsideRadius(w.contour, w.kept)), Number.POSITIVE_INFINITY);
   return {
+    assumed: takenOf(asked),
     thickness: job.height,
     tolerance: job.tolerance,
     finish: job.finish,

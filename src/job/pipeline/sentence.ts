@@ -1,5 +1,6 @@
 /** The answer in one plain sentence: the words of page, papers and command line are made here and nowhere else. */
 
+import { isOver } from '../../accuracy/budget.ts';
 import type { PlanBudgets } from '../../accuracy/budget-of-plan.ts';
 import type { Estimate } from '../../estimate/estimate.ts';
 import type { Material } from '../../physics/material/material.ts';
@@ -62,9 +63,7 @@ const costsOf = ({ job, said, estimate, inventedRates }: Said): Text => {
 
 /** Yes, as far as it is one: limits that the cut is not expected to hold, and questions that nobody has answered. */
 const verdictOf = ({ job, within, used, budgets, findings }: Said): Text => {
-  const sizes = (budgets?.sizes ?? []).flatMap(({ of, total, tolerance }) =>
-    of.kind === 'size' && total.value > tolerance * 1000 ? [name(of.name)] : [],
-  );
+  const sizes = (budgets?.sizes ?? []).flatMap((size) => (size.of.kind === 'size' && isOver(size) ? [name(size.of.name)] : []));
   const questions = findings.filter((f) => f.severity === 'doubt').reduce((sum, f) => sum + (f.stands ?? 1), 0);
   const doubts = [...(within + used <= job.tolerance ? [] : [words.theTolerance]), ...(sizes.length === 0 ? [] : [words.theSizes(sizes)])];
   if (doubts.length === 0) return questions === 0 ? words.plainYes : (questions === 1 ? words.ifOne : words.ifMore)(questions);

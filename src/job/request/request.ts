@@ -18,6 +18,7 @@ import { openRequest } from './open-line-request.ts';
 import { easeLoops } from './rounded-corners.ts';
 import { type Scaled, scaledFor, scaledQuestion, scaleFindings } from './scale.ts';
 import { isOpening } from './shape-drawing.ts';
+import { takenOf } from './taken.ts';
 
 export interface CutRequest {
   /** Loops that are cut, as the proof wants them. */
@@ -77,7 +78,7 @@ export const requestOf = (drawing: Drawing, run: JobRun, material: Material): Cu
       question: scaledQuestion({ ...question, loops: eased.loops }, scaled),
       scaled,
       datum,
-      findings: [...open.findings, ...eased.findings, ...datumNote(datum), ...scaleFindings(job, material, drawn, { lastDigit, datum })],
+      findings: [...open.findings, ...eased.findings, ...datumNote(datum), ...scaleFindings(run, material, drawn, { lastDigit, datum })],
     },
   };
 };
@@ -115,6 +116,7 @@ const questionOf = (drawing: Drawing, run: JobRun, material: Material, loops: re
     finish: job.finish,
     tolerance: job.tolerance,
     insideCorner: job.insideCorner,
+    assumed: takenOf(run),
     startHole: job.startHole,
     run: job.run,
     refused: run.refused,

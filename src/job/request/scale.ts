@@ -10,8 +10,12 @@ import type { PlanQuestion } from '../../plan/question.ts';
 import { atField, type Finding, remedy } from '../../text/finding.ts';
 import { fixed, limit, mm, name, number, type Part, quantity, um, upTo } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
+import { wanted } from '../../text/wanted.ts';
 import { find } from '../findings.ts';
 import type { Job } from '../job.ts';
+import type { JobRun } from '../job-run.ts';
+import { takenOf } from './taken.ts';
 
 /** By how much every place of the drawing is multiplied, and what that follows from: 1e-6/K and °C. */
 export interface Scaled {
@@ -65,11 +69,12 @@ const NOTICED = 0.25;
 
 /** `drawn`: what is cut, mm, as drawn. `lastDigit`: of the program, mm; `datum`: its zero in the drawing, mm. */
 export const scaleFindings = (
-  job: Job,
+  run: Pick<JobRun, 'job' | 'said'>,
   material: Material,
   drawn: readonly Chain[],
   { lastDigit, datum = { x: 0, y: 0 } }: { readonly lastDigit: number; readonly datum?: Point | undefined },
 ): readonly Finding[] => {
+  const { job } = run;
   const { temperature } = job;
   if (temperature === undefined || drawn.length === 0) return [];
   const { minX, minY, maxX, maxY } = mergedBounds(drawn.map(boundsOfChain));
@@ -78,7 +83,7 @@ export const scaleFindings = (
   const grows = Math.abs(factor - 1) * size;
   const farthest = Math.abs(factor - 1) * Math.max(...[minX - datum.x, minY - datum.y, maxX - datum.x, maxY - datum.y].map(Math.abs));
   if (!temperature.scale)
-    return grows <= NOTICED * job.tolerance ? [] : [growthFinding(job, material, size, (factor - 1) * size, temperature.cutting)];
+    return grows <= NOTICED * job.tolerance ? [] : [growthFinding(run, material, size, (factor - 1) * size, temperature.cutting)];
   return [farthest < lastDigit / 2 ? belowDigit(farthest, lastDigit, temperature.cutting) : scaledNote(factor, size, temperature.cutting)];
 };
 
@@ -86,9 +91,9 @@ const µm = (length: number): Part => um(Math.abs(length) * 1000, fixed(1));
 const wide = (length: number): Part => mm(length, upTo(1));
 const celsius = (value: number): Part => quantity(value, '°C', { as: 'given' });
 
-const growthFinding = ({ tolerance }: Job, material: Material, size: number, growth: number, cutting: number): Finding => {
+const growthFinding = (run: Pick<JobRun, 'job' | 'said'>, material: Material, size: number, growth: number, cutting: number): Finding => {
   const said = growth > 0 ? words.longer : words.shorter;
-  const asked = limit(tolerance * 1000, 'µm', fixed(1));
+  const asked = wanted({ assumed: takenOf(run) }, 'tolerance', limit(run.job.tolerance * 1000, 'µm', fixed(1)));
   return find('thermal-growth-large', said(wide(size), material.name, µm(growth), celsius(cutting), asked), {
     place: atField('temperature'),
     remedy: remedy(say`Scale the program for ${{ cutting: celsius(cutting) }} (temperature.scale), or cut at 20 °C.`, {
@@ -99,10 +104,10 @@ const growthFinding = ({ tolerance }: Job, material: Material, size: number, gro
 };
 
 const words = phrases('thermal-growth-large', {
-  longer: (size: Part, material: string, growth: Part, cutting: Part, asked: Part) =>
-    say`Over the ${{ size }} of the part, ${{ material: name(material) }} is ${{ growth }} longer at ${{ cutting }} than at 20 °C, and ${{ asked }} is required: a part cut to the drawing comes out small by that much.`,
-  shorter: (size: Part, material: string, growth: Part, cutting: Part, asked: Part) =>
-    say`Over the ${{ size }} of the part, ${{ material: name(material) }} is ${{ growth }} shorter at ${{ cutting }} than at 20 °C, and ${{ asked }} is required: a part cut to the drawing comes out large by that much.`,
+  longer: (size: Part, material: string, growth: Part, cutting: Part, asked: Text) =>
+    say`Over the ${{ size }} of the part, ${{ material: name(material) }} is ${{ growth }} longer at ${{ cutting }} than at 20 °C; ${{ asked }}. A part cut to the drawing comes out small by that much.`,
+  shorter: (size: Part, material: string, growth: Part, cutting: Part, asked: Text) =>
+    say`Over the ${{ size }} of the part, ${{ material: name(material) }} is ${{ growth }} shorter at ${{ cutting }} than at 20 °C; ${{ asked }}. A part cut to the drawing comes out large by that much.`,
 });
 
 const scaledNote = (factor: number, size: number, cutting: number): Finding => {

@@ -4,9 +4,10 @@ import type { Figure } from '../../quantity/figure.ts';
 import { rzBand } from '../../quantity/finish.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
 import type { Finding } from '../../text/finding.ts';
-import { inside, limit, mm, name, type Part, quantities, quantity, significant } from '../../text/part.ts';
+import { inside, limit, list, mm, name, type Part, quantities, quantity, significant } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
+import { wanted } from '../../text/wanted.ts';
 import { find } from '../findings.ts';
 import type { Material } from '../material/material.ts';
 import { workHeight } from '../work-height.ts';
@@ -103,22 +104,33 @@ interface Judgement {
 }
 
 /** The first thing that is not good enough is the reason; a face fits when its zone is no wider than the tolerance on both sides. */
-const judged = (row: ProcessRow, { tolerance, finish, insideRadius, thickness }: OtherQuestion, edge: OtherEdge): Judgement => {
+const judged = (row: ProcessRow, question: OtherQuestion, edge: OtherEdge): Judgement => {
+  const { tolerance, finish, insideRadius, thickness } = question;
   const u = edge.perpendicularity.value;
   const ra = quantities([edge.ra.low, edge.ra.high], 'to', 'µm', significant(2));
   if (u > 2 * tolerance) return { kind: 'out of square', said: (process) => words.square(process, thickness, u, tolerance) };
-  if (row.sizes > tolerance) return { kind: 'out of size', said: (process) => words.size(process, row.sizes, tolerance) };
-  if (row.kerf / 2 > insideRadius) return { kind: 'corners too round', said: (process) => words.round(process, row.kerf, insideRadius) };
-  if (edge.ra.low > finish) return { kind: 'too rough', said: (process) => words.rough(process, ra, thickness, finish) };
+  if (row.sizes > tolerance) return { kind: 'out of size', said: (process) => words.size(process, row.sizes, toleranceWanted(question)) };
+  if (row.kerf / 2 > insideRadius)
+    return { kind: 'corners too round', said: (process) => words.round(process, row.kerf, radiusWanted(question)) };
+  if (edge.ra.low > finish) return { kind: 'too rough', said: (process) => words.rough(process, ra, thickness, finishWanted(question)) };
   if (edge.ra.high > finish) return { kind: 'too rough', said: (process) => words.roughPerhaps(process, ra, thickness, finish) };
-  return { kind: 'would do', said: (process) => words.would(process, u, ra, tolerance, finish) };
+  return {
+    kind: 'would do',
+    said: (process) => words.would(process, u, ra, list([toleranceWanted(question), finishWanted(question)], 'and')),
+  };
 };
 
 const plain = (millimetres: number): Part => quantity(millimetres, 'mm');
 const exactly = (millimetres: number): Part => mm(millimetres, { as: 'given' });
 const three = (millimetres: number): Part => mm(millimetres, significant(3));
 
+const toleranceWanted = (question: OtherQuestion): Text => wanted(question, 'tolerance', limit(question.tolerance));
+const finishWanted = (question: OtherQuestion): Text => wanted(question, 'finish', words.ra(quantity(question.finish, 'µm')));
+const radiusWanted = (question: OtherQuestion): Text => wanted(question, 'insideCorner', words.radius(question.insideRadius));
+
 const words = phrases('other-process', {
+  ra: (roughness: Part) => say`Ra ${{ roughness }}`,
+  radius: (radius: number) => say`R ${{ radius: plain(radius) }}`,
   cannot: (process: Text, { name: material }: Material, why: Text) =>
     say`${{ process }} does not cut ${{ material: name(material) }}: ${{ why }}.`,
   tooThick: (thickness: number) =>
@@ -127,16 +139,16 @@ const words = phrases('other-process', {
     say`ISO 9013 covers ${{ process }} cuts from ${{ scope: quantities([low, high], 'to', 'mm', { as: 'given' }) }}; for ${{ thickness: plain(thickness) }} nothing can be promised.`,
   square: (process: Part | Text, thickness: number, u: number, tolerance: number) =>
     say`${{ process }}: cut face at best within ${{ zone: three(u) }} at ${{ thickness: plain(thickness) }}; ${{ tolerance: limit(tolerance) }} allows ${{ allowed: three(2 * tolerance) }}.`,
-  size: (process: Part | Text, sizes: number, tolerance: number) =>
-    say`${{ process }} holds sizes to about ${{ sizes: limit(sizes, 'mm', { as: 'given' }) }}; ${{ tolerance: limit(tolerance) }} required.`,
-  round: (process: Part | Text, kerf: number, insideRadius: number) =>
-    say`${{ process }} has a kerf of about ${{ kerf: exactly(kerf) }} and rounds inside corners to R ${{ radius: exactly(kerf / 2) }}; R ${{ asked: plain(insideRadius) }} required.`,
-  rough: (process: Part | Text, ra: Part, thickness: number, finish: number) =>
-    say`${{ process }} leaves about Ra ${{ ra }} at ${{ thickness: plain(thickness) }}; Ra ${{ finish: quantity(finish, 'µm') }} required.`,
+  size: (process: Part | Text, sizes: number, asked: Text) =>
+    say`${{ process }} holds sizes to about ${{ sizes: limit(sizes, 'mm', { as: 'given' }) }}; ${{ asked }}.`,
+  round: (process: Part | Text, kerf: number, asked: Text) =>
+    say`${{ process }} has a kerf of about ${{ kerf: exactly(kerf) }} and rounds inside corners to R ${{ radius: exactly(kerf / 2) }}; ${{ asked }}.`,
+  rough: (process: Part | Text, ra: Part, thickness: number, asked: Text) =>
+    say`${{ process }} leaves about Ra ${{ ra }} at ${{ thickness: plain(thickness) }}; ${{ asked }}.`,
   roughPerhaps: (process: Part | Text, ra: Part, thickness: number, finish: number) =>
-    say`${{ process }} leaves about Ra ${{ ra }} at ${{ thickness: plain(thickness) }}; the required Ra ${{ finish: quantity(finish, 'µm') }} cannot be promised.`,
-  would: (process: Part | Text, u: number, ra: Part, tolerance: number, finish: number) =>
-    say`${{ process }} would do: face within ${{ zone: three(u) }} with Ra ${{ ra }}; ${{ tolerance: limit(tolerance) }} and Ra ${{ finish: quantity(finish, 'µm') }} required.`,
+    say`${{ process }} leaves about Ra ${{ ra }} at ${{ thickness: plain(thickness) }}; Ra ${{ finish: quantity(finish, 'µm') }} cannot be promised.`,
+  would: (process: Part | Text, u: number, ra: Part, asked: Part) =>
+    say`${{ process }} would do: face within ${{ zone: three(u) }} with Ra ${{ ra }}; ${{ asked }}.`,
 });
 
 /** At the head of a sentence. */

@@ -1,10 +1,11 @@
 /** What is asked of other processes beside the wire, and what they answer. */
 import type { Figure } from '../../quantity/figure.ts';
 import type { Text } from '../../text/text.ts';
+import type { Taken } from '../../text/wanted.ts';
 import type { Material } from '../material/material.ts';
 import type { ProcessName } from './process-table.ts';
 
-export interface OtherQuestion {
+export interface OtherQuestion extends Taken {
   /** mm */
   readonly thickness: number;
   /** Either side of the drawing, mm. */

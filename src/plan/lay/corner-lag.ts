@@ -14,11 +14,13 @@ import { contour, count, fixed, limit, list, term, um } from '../../text/part.ts
 import { passName } from '../../text/pass-name.ts';
 import { phrases, say, sentences } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
+import { type Taken, wanted } from '../../text/wanted.ts';
 import { find } from '../findings.ts';
 import { insideTurns } from '../inside-arcs.ts';
 import { POINTED } from '../path/offset-corner.ts';
 import { outsideCorners } from '../path/outside-corners.ts';
 import type { ContourPlan, Kept, Pass, WorstCorner } from '../plan.ts';
+import type { WorkAsked } from '../question.ts';
 import { spot as spotted } from '../said.ts';
 
 export interface LagAsked {
@@ -131,14 +133,17 @@ const figureOf = (
   }
 };
 
-/** The worst of the plan: a warning where it is beyond the tolerance, else good to know. `tolerance` in mm. */
-export const lagFindings = (contours: readonly Pick<ContourPlan, 'loop' | 'corner'>[], tolerance: number): readonly Finding[] => {
+/** The worst of the plan: a warning where it is beyond the tolerance, else good to know. */
+export const lagFindings = (
+  contours: readonly Pick<ContourPlan, 'loop' | 'corner'>[],
+  asked: Pick<WorkAsked, 'tolerance'> & Taken,
+): readonly Finding[] => {
   const all = contours.flatMap(({ loop, corner }) => (corner === undefined ? [] : [{ loop, corner, last: lastItem(corner.errors) }]));
   if (all.length === 0) return [];
   const { loop, corner, last } = all.reduce((a, b) => (b.last > a.last + 1e-9 ? b : a));
-  const beyond = all.filter((c) => c.last > tolerance * 1000).length;
+  const beyond = all.filter((c) => c.last > asked.tolerance * 1000).length;
   if (last < WORTH_SAYING) return [];
-  const worst = words.worst(loop, corner, tolerance);
+  const worst = words.worst(loop, corner, wanted(asked, 'tolerance', limit(asked.tolerance * 1000, 'µm', fixed(1))));
   const place = { kind: 'spot', x: corner.at.x, y: corner.at.y, reach: 1, loop } as const;
   if (beyond === 0) return [find('corner-lag', worst, { place })];
   const many = beyond === 1 ? undefined : words.many(beyond);
@@ -162,8 +167,8 @@ const remedyFor = ({ what }: WorstCorner): Remedy =>
     : remedy(words.oneMore);
 
 const words = phrases('corner-lag', {
-  worst: (loop: string, { what, at, errors }: WorstCorner, tolerance: number) =>
-    say`Wire lag is largest at the ${{ corner: cornerWords[what] }} of ${{ loop: contour(loop) }} at ${{ at: spotted(at) }}: ${{ passes: passesSaid(errors) }}; ${{ asked: limit(tolerance * 1000, 'µm', fixed(1)) }} is required.`,
+  worst: (loop: string, { what, at, errors }: WorstCorner, asked: Text) =>
+    say`Wire lag is largest at the ${{ corner: cornerWords[what] }} of ${{ loop: contour(loop) }} at ${{ at: spotted(at) }}: ${{ passes: passesSaid(errors) }}; ${{ asked }}.`,
   many: (contours: number) => say`${{ contours: count(contours, 'contour') }} have such a corner.`,
   single: (rough: number) => say`the single pass is off by ${{ rough: um(rough, fixed(1)) }} there`,
   roughAndSkims: (rough: number, skims: readonly Text[]) =>

@@ -91,7 +91,7 @@ export const layOut = (asked: LayOutAsked): LaidOut => {
   }
   const notes = [
     ...outsideNotes(corners, corners[0]?.radius ?? 0, question),
-    ...lagFindings(contours, question.tolerance),
+    ...lagFindings(contours, question),
     ...contours.filter((c) => c.hole.origin === 'block edge').map(openedFrame),
     ...sharedFindings(contours),
   ];

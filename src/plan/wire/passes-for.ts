@@ -5,9 +5,10 @@ import { type LadderRow, ladderRows } from '../../physics/cut/pass-rows.ts';
 import type { Wire } from '../../physics/wire/wire.ts';
 import { lastOf, type NonEmpty } from '../../sequence/sequence.ts';
 import { atField, type Finding, remedy } from '../../text/finding.ts';
-import { count, fixed, limit, mm, name, quantity, um } from '../../text/part.ts';
+import { count, fixed, limit, mm, name, type Part, quantity, um } from '../../text/part.ts';
 import { phrases, say, sentences } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
+import { wanted } from '../../text/wanted.ts';
 import { find } from '../findings.ts';
 import type { OverridesAsked, PlanQuestion, ShopAsked, WorkAsked } from '../question.ts';
 import { deviationNow } from './deviation-of-passes.ts';
@@ -112,7 +113,10 @@ const shortFinding = (rows: NonEmpty<LadderRow>, conditions: CutConditions, ques
   });
 };
 
+const finishWanted = (asked: WorkAsked): Text => wanted(asked, 'finish', words.ra(quantity(asked.finish, 'µm')));
+
 const words = phrases('passes', {
+  ra: (roughness: Part) => say`Ra ${{ roughness }}`,
   onePassAsked: (_: number, registers: number) =>
     say`1 pass is specified and ${{ registers: count(registers, 'register') }} set by hand: one register per pass.`,
   passesAsked: (passes: number, registers: number) =>
@@ -121,20 +125,15 @@ const words = phrases('passes', {
   holds: (within: number) => say`it holds ${{ within: limit(within, 'mm', fixed(4)) }} at best`,
   energies: (passes: number, most: number) =>
     say`${{ passes: count(passes, 'pass') }} need as many energy settings, and the machine has ${{ energies: count(most) }}`,
-  comesOut: (
-    passes: number,
-    wire: Wire,
-    { ra, within }: { readonly ra: number; readonly within: number },
-    asked: Pick<PlanQuestion, 'finish' | 'tolerance'>,
-  ) =>
-    say`With ${{ passes: count(passes, 'pass') }} of ${{ wire: name(wire.name) }} wire, as you specified, Ra ${{ ra: um(ra, fixed(2)) }} and ${{ within: limit(within, 'mm', fixed(4)) }} are expected; Ra ${{ finish: quantity(asked.finish, 'µm') }} and ${{ tolerance: limit(asked.tolerance) }} are required.`,
+  comesOut: (passes: number, wire: Wire, { ra, within }: { readonly ra: number; readonly within: number }, asked: WorkAsked) =>
+    say`With ${{ passes: count(passes, 'pass') }} of ${{ wire: name(wire.name) }} wire, as you specified, Ra ${{ ra: um(ra, fixed(2)) }} and ${{ within: limit(within, 'mm', fixed(4)) }} are expected; ${{ finish: finishWanted(asked) }} and ${{ tolerance: wanted(asked, 'tolerance', limit(asked.tolerance)) }}.`,
   wouldReach: (passes: number) => say`${{ passes: count(passes) }} would reach it.`,
 });
 
 const finishFinding = (wire: Wire, best: number, question: WorkAsked): Finding =>
   find(
     'finish-out-of-reach',
-    say`Ra ${{ asked: quantity(question.finish, 'µm') }} is required; with ${{ wire: name(wire.name) }} wire this machine reaches Ra ${{ best: um(best, fixed(2)) }} at its lowest energy setting.`,
+    say`${{ asked: finishWanted(question) }}; with ${{ wire: name(wire.name) }} wire this machine reaches Ra ${{ best: um(best, fixed(2)) }} at its lowest energy setting.`,
     {
       place: atField('finish'),
       remedy: remedy(say`Require Ra ${{ finish: quantity(ceiling(best, 2), 'µm') }}, or polish afterwards.`, {
@@ -147,7 +146,7 @@ const finishFinding = (wire: Wire, best: number, question: WorkAsked): Finding =
 const toleranceFinding = (wire: Wire, best: number, question: WorkAsked): Finding =>
   find(
     'tolerance-out-of-reach',
-    say`${{ asked: limit(question.tolerance) }} is required; with ${{ wire: name(wire.name) }} wire at ${{ height: mm(question.height) }} height the best to expect is ${{ best: limit(best, 'mm', fixed(4)) }}.`,
+    say`${{ asked: wanted(question, 'tolerance', limit(question.tolerance)) }}; with ${{ wire: name(wire.name) }} wire at ${{ height: mm(question.height) }} height the best to expect is ${{ best: limit(best, 'mm', fixed(4)) }}.`,
     {
       place: atField('tolerance'),
       remedy: remedy(say`Require ${{ tolerance: limit(ceiling(best, 3)) }}.`, { field: 'tolerance', value: ceiling(best, 3) }),
