@@ -1,6 +1,7 @@
 /** Builds the worksheet for the browser into dist/app, where the server finds it. */
+import { readFileSync } from 'node:fs';
 import react from '@vitejs/plugin-react';
-import { defineConfig, type Rolldown } from 'vite';
+import { defineConfig, type Plugin, type Rolldown } from 'vite';
 import { MAKE_TEXTS } from './tools/make-texts.ts';
 import { withoutHelp } from './tools/without-help.ts';
 
@@ -30,10 +31,18 @@ const noSchemaPrinting: Rolldown.Plugin = {
 /** Formulas and tables of texts that nobody in the page reads are left out, and so is what they say. */
 const treeshake = { manualPureFunctions: [...MAKE_TEXTS], propertyReadSideEffects: false as const };
 
+const { version } = JSON.parse(readFileSync('package.json', 'utf8')) as { readonly version: string };
+
+/** An answer is kept with the version that worked it out: that of the page, whatever a server says or does not say. */
+const versionInPage: Rolldown.Plugin & Pick<Plugin, 'transformIndexHtml'> = {
+  name: 'version-in-page',
+  transformIndexHtml: () => [{ tag: 'meta', attrs: { name: 'version', content: version }, injectTo: 'head' }],
+};
+
 export default defineConfig({
   root: 'src/app',
   base: '/',
-  plugins: [react()],
+  plugins: [react(), versionInPage],
   // The worker's notes for bundlers are of no use once it is bundled; licences stay.
   worker: {
     format: 'es',

@@ -17,12 +17,17 @@ export const saved = (page: Page): Promise<void> => page.locator('.saving', { ha
 
 export const word = (page: Page, field: string): Locator => page.locator(`.answer [data-field="${field}"]`);
 
-/** Types over a word of the sentence and waits for the new answer. By keyboard: a notice that comes just then moves no key away. */
-export const edit = async (page: Page, field: string, text: string): Promise<string> => {
+/** Types over a word of the sentence and waits for nothing. By keyboard: a notice that comes just then moves no key away. */
+export const typed = async (page: Page, field: string, text: string): Promise<void> => {
   const input = page.locator('.in-sentence input');
   await word(page, field).press('Enter');
   await input.fill(text);
   await input.press('Enter');
+};
+
+/** The same, and waits for the new answer. */
+export const edit = async (page: Page, field: string, text: string): Promise<string> => {
+  await typed(page, field, text);
   return answered(page);
 };
 

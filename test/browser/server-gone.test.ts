@@ -1,7 +1,8 @@
 /** A server that is gone and comes back; two tabs on one job. Each test has a job and pages of its own, and finds the server running. */
+import { readFileSync } from 'node:fs';
 import type { Page, Request } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { answered, drop, edit, fileOf, keptInput, putInput, recordOf, saved, sheetOf, smallJob, word } from './hands.ts';
+import { answered, drop, edit, fileOf, keptInput, putInput, recordOf, saved, sheetOf, smallJob, typed, word } from './hands.ts';
 import { type Stand, stand } from './stand.ts';
 
 let server: Stand;
@@ -16,6 +17,8 @@ beforeEach(async () => {
 // Whatever a test left unsaved in a browser goes with it.
 afterEach(() => server.forget());
 afterAll(() => server.close());
+
+const { version } = JSON.parse(readFileSync('package.json', 'utf8')) as { readonly version: string };
 
 const notice = (page: Page, text: string) => page.locator('.notice', { hasText: text });
 const gone = (page: Page) => notice(page, 'The server does not answer');
@@ -76,6 +79,27 @@ describe('a server that goes and comes back', () => {
     await again.goto(`${server.address}/job/${id}`);
     expect(await answered(again)).toContain('28 mm thick');
     await expect.poll(() => keptInput(server, id)).toMatchObject({ height: 28 });
+  });
+
+  it.each([
+    ['another address', (page: Page) => page.goto('about:blank')],
+    ['the list', (page: Page) => page.locator('a[href="/jobs"]').first().click()],
+    ['nothing: the tab is closed', (page: Page) => page.close({ runBeforeUnload: true })],
+  ])('what was typed a moment before the sheet is left for %s is saved', async (_, leave) => {
+    const { page } = await sheetOf(server, id);
+    await saved(page);
+    await typed(page, 'height', '27');
+    await leave(page);
+    await expect.poll(() => keptInput(server, id)).toMatchObject({ height: 27 });
+  });
+
+  it('an answer is kept with the version of the page, whatever a server says of itself', async () => {
+    const { page } = await sheetOf(server, id);
+    await page.route('**/api/health', (route) => route.abort());
+    await page.reload();
+    await edit(page, 'height', '26');
+    await saved(page);
+    expect((await recordOf(server, id)).answeredFrom).toMatchObject({ version });
   });
 
   it('work that was not saved does not overwrite what somebody else saved since', async () => {

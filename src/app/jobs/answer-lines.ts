@@ -4,7 +4,8 @@ import type { JobSummary } from '../../server/message/job-record.ts';
 import { answeredFromOf, type Line, lineOf } from '../state/answer-line.ts';
 import { inputOf } from '../state/input.ts';
 import { today } from '../state/open-sheet.ts';
-import { fetchDrawing, fetchJob, fetchShop, fetchVersion, saveJob } from '../state/server.ts';
+import { pageVersion } from '../state/page-version.ts';
+import { fetchDrawing, fetchJob, fetchShop, saveJob } from '../state/server.ts';
 import type { JobWorker } from '../work/job-worker.ts';
 
 export interface Lines {
@@ -17,7 +18,7 @@ export const answerLines = (jobs: readonly JobSummary[], tell: (id: string, line
   const worker = wrap<JobWorker>(thread);
   let stopped = false;
   const answerOne = async (id: string): Promise<void> => {
-    const [record, drawing, shop, version] = await Promise.all([fetchJob(id), fetchDrawing(id), fetchShop(), fetchVersion()]);
+    const [record, drawing, shop] = await Promise.all([fetchJob(id), fetchDrawing(id), fetchShop()]);
     if (stopped || record.kind !== 'ok' || drawing.kind !== 'ok' || shop.kind !== 'ok') return;
     tell(id, undefined);
     await worker.open({ name: record.value.drawingName, bytes: drawing.value });
@@ -31,7 +32,7 @@ export const answerLines = (jobs: readonly JobSummary[], tell: (id: string, line
     const line = lineOf(sentence.text);
     tell(id, line);
     const { revision, name, steps, cursor } = record.value;
-    const answeredFrom = answeredFromOf(question.input, shop.value, { version, day: question.day });
+    const answeredFrom = answeredFromOf(question.input, shop.value, { version: pageVersion(), day: question.day });
     await saveJob(id, { revision, name, steps, cursor, line, answeredFrom });
   };
   void (async () => {

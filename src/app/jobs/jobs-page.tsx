@@ -3,8 +3,9 @@ import { type ReactNode, useCallback, useEffect, useRef, useState } from 'react'
 import type { JobSummary } from '../../server/message/job-record.ts';
 import type { InForce } from '../state/answer-line.ts';
 import { today } from '../state/open-sheet.ts';
+import { pageVersion } from '../state/page-version.ts';
 import { goTo } from '../state/route.ts';
-import { type Answered, fetchHealth, fetchJobs, fetchShop } from '../state/server.ts';
+import { type Answered, fetchJobs, fetchShop } from '../state/server.ts';
 import { useWords } from '../words/use-words.ts';
 import { answerLines } from './answer-lines.ts';
 import { Bin } from './bin.tsx';
@@ -81,9 +82,8 @@ const useJobs = (first: boolean): { readonly jobs: Jobs | undefined; readonly li
 const useInForce = (): InForce | undefined => {
   const [inForce, setInForce] = useState<InForce>();
   useEffect(() => {
-    void Promise.all([fetchShop(), fetchHealth()]).then(([shop, health]) => {
-      if (shop.kind === 'ok' && health.kind === 'ok')
-        setInForce({ shop: shop.value.revision, version: health.value.version, day: today() });
+    void fetchShop().then((shop) => {
+      if (shop.kind === 'ok') setInForce({ shop: shop.value.revision, version: pageVersion(), day: today() });
     });
   }, []);
   return inForce;

@@ -1,4 +1,5 @@
 /** Saves a record as one works: a moment after each edit, again when the server comes back, and never over somebody else's work. */
+import type { Saving as JobSaving } from '../../server/message/answers.ts';
 import type { JobRecord } from '../../server/message/job-record.ts';
 import { draftOf, dropDraft, keepDraft } from './draft.ts';
 import { fetchJob, saveJob } from './server.ts';
@@ -14,6 +15,9 @@ export interface Keeper {
   flush(): Promise<boolean>;
   /** Asks whether another tab saved in the meantime. */
   look(): Promise<void>;
+  /** The page is about to go: what waits is sent, without waiting for what is still under way. */
+  leave(): void;
+  /** Saves what waits, and hears no more. */
   close(): void;
 }
 
@@ -38,6 +42,8 @@ class RecordKeeper implements Keeper {
   private theirs: JobRecord | undefined;
   private timer: ReturnType<typeof setTimeout> | undefined;
   private busy: Promise<boolean> | undefined;
+  private underWay: JobRecord | undefined;
+  private closed = false;
   private away = false;
   private told: Saving = 'saved';
   private readonly id: string;
@@ -92,8 +98,17 @@ class RecordKeeper implements Keeper {
     this.events.record(answer.value);
   }
 
+  leave(): void {
+    const record = this.waiting;
+    if (record === undefined || this.theirs !== undefined) return;
+    if (this.busy === undefined) void this.begin();
+    // What is under way will have counted the revision up; where it has not, the draft is there still.
+    else if (record !== this.underWay) void saveJob(record.id, saidOf(record, this.revision + 1));
+  }
+
   close(): void {
-    clearTimeout(this.timer);
+    this.closed = true;
+    void this.flush();
   }
 
   private tell(saving: Saving): void {
@@ -103,6 +118,7 @@ class RecordKeeper implements Keeper {
 
   private later(wait: number): void {
     clearTimeout(this.timer);
+    if (this.closed) return;
     this.timer = setTimeout(() => void this.begin(), wait);
   }
 
@@ -122,9 +138,8 @@ class RecordKeeper implements Keeper {
     this.away = false;
     // A server that was gone may be so still: that stays told until it answers.
     if (this.told !== 'waiting for the server') this.tell('saving');
-    const { name, steps, cursor, line, answeredFrom } = record;
-    const told = { revision: this.revision, name, steps, cursor, line, answeredFrom };
-    const answer = await saveJob(record.id, told);
+    this.underWay = record;
+    const answer = await saveJob(record.id, saidOf(record, this.revision));
     if (answer.kind === 'ok') return this.saved(record, answer.value.revision);
     if (answer.kind === 'refused' && answer.status === 409) return this.elsewhere();
     if (answer.kind === 'refused' && answer.status === 404) return this.putAway();
@@ -171,6 +186,15 @@ class RecordKeeper implements Keeper {
     return false;
   }
 }
+
+const saidOf = ({ name, steps, cursor, line, answeredFrom }: JobRecord, revision: number): JobSaving => ({
+  revision,
+  name,
+  steps,
+  cursor,
+  line,
+  answeredFrom,
+});
 
 /** Whether saving ours loses nothing of what is in force: the same steps, or those with more after them. */
 const continues = (ours: JobRecord, inForce: JobRecord): boolean => {

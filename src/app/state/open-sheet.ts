@@ -15,10 +15,11 @@ import { type Aside, startAside } from './aside.ts';
 import { takeWorker } from './early-worker.ts';
 import { inputOf, redone, undone, withStep } from './input.ts';
 import { type Keeper, startKeeper, unsaved } from './keeper.ts';
+import { pageVersion } from './page-version.ts';
 import { keepPreferences, preferences } from './preferences.ts';
 import { type ProgramKeeper, startPrograms } from './programs.ts';
 import { type Runner, startRunner, type WarmWorker } from './runner.ts';
-import { fetchDrawing, fetchJob, fetchShop, fetchVersion } from './server.ts';
+import { fetchDrawing, fetchJob, fetchShop } from './server.ts';
 import type { SheetActions, SheetState } from './sheet-state.ts';
 import { startTelling, type Telling } from './telling.ts';
 
@@ -52,20 +53,15 @@ export const openSheet = async (id: string): Promise<Opened> => {
 };
 
 const openWith = async (id: string, warm: WarmWorker): Promise<Opened> => {
-  const [record, drawing, shop, version] = await Promise.all([fetchJob(id), fetchDrawing(id), fetchShop(), fetchVersion()]);
+  const [record, drawing, shop] = await Promise.all([fetchJob(id), fetchDrawing(id), fetchShop()]);
   if (record.kind === 'gone' || drawing.kind === 'gone' || shop.kind === 'gone') return { kind: 'gone' };
   for (const answer of [record, drawing, shop])
     if (answer.kind === 'refused') return { kind: 'no such job', sentence: answer.error.sentence };
   if (record.kind !== 'ok' || drawing.kind !== 'ok' || shop.kind !== 'ok') return { kind: 'gone' };
-  return { kind: 'open', sheet: sheetOn(record.value, drawing.value, { shop: shop.value, version }, warm) };
+  return { kind: 'open', sheet: sheetOn(record.value, drawing.value, shop.value, warm) };
 };
 
-interface Means {
-  readonly shop: ShopRecord;
-  readonly version: string;
-}
-
-const sheetOn = (base: JobRecord, bytes: Uint8Array, { shop, version }: Means, warm: WarmWorker): OpenSheet => {
+const sheetOn = (base: JobRecord, bytes: Uint8Array, shop: ShopRecord, warm: WarmWorker): OpenSheet => {
   const mine = unsaved(base);
   const store = createStore<SheetState>(() => ({ ...beginning(), record: mine ?? base }));
   const put = (part: Partial<SheetState>): void => store.setState(part);
@@ -85,7 +81,7 @@ const sheetOn = (base: JobRecord, bytes: Uint8Array, { shop, version }: Means, w
   const told = startTelling(store);
   const runner = startRunner(
     drawing,
-    eventsOf(store, keeper, told, ({ input, day }) => answeredFromOf(input, shop, { version, day })),
+    eventsOf(store, keeper, told, ({ input, day }) => answeredFromOf(input, shop, { version: pageVersion(), day })),
     warm,
   );
   const questionOf = (record: JobRecord): Question => ({
@@ -102,8 +98,10 @@ const sheetOn = (base: JobRecord, bytes: Uint8Array, { shop, version }: Means, w
   };
   ask(mine ?? base);
   const programs = startPrograms(base.id, store);
-  const look = (): void => void (document.visibilityState === 'visible' && keeper.look());
+  const look = (): void => void (document.visibilityState === 'visible' ? keeper.look() : keeper.flush());
+  const leave = (): void => keeper.leave();
   document.addEventListener('visibilitychange', look);
+  window.addEventListener('pagehide', leave);
   return {
     store,
     actions: actionsOn(store, keeper, runner, ask, told),
@@ -115,6 +113,7 @@ const sheetOn = (base: JobRecord, bytes: Uint8Array, { shop, version }: Means, w
     flush: () => keeper.flush(),
     close: () => {
       document.removeEventListener('visibilitychange', look);
+      window.removeEventListener('pagehide', leave);
       keeper.close();
       runner.close();
       aside.close();

@@ -2,7 +2,6 @@
 import {
   type Bin,
   type BinnedJob,
-  type Health,
   type LogAddition,
   paths,
   type Saving,
@@ -22,12 +21,6 @@ export type Answered<T> =
 
 export const fetchJobs = (): Promise<Answered<readonly JobSummary[]>> => ask(paths.jobs);
 export const fetchJob = (id: string): Promise<Answered<JobRecord>> => ask(paths.job(id));
-export const fetchHealth = (): Promise<Answered<Health>> => ask(paths.health);
-/** Of a server that does not say: an answer of it is as good as any other of such a server. */
-export const fetchVersion = async (): Promise<string> => {
-  const health = await fetchHealth();
-  return health.kind === 'ok' ? health.value.version : 'unknown';
-};
 export const fetchShop = (): Promise<Answered<ShopRecord>> => ask(paths.shop);
 export const saveShop = (record: ShopRecord): Promise<Answered<ShopRecord>> => send('PUT', paths.shop, record);
 export const saveJob = (id: string, saving: Saving): Promise<Answered<{ readonly revision: number }>> => send('PUT', paths.job(id), saving);
@@ -64,10 +57,19 @@ const bytesAt = (path: string): Promise<Answered<Uint8Array>> => answered(fetch(
 const ask = <T>(path: string): Promise<Answered<T>> => answered(fetch(path), (r) => r.json() as Promise<T>);
 
 const send = <T>(method: string, path: string, body?: unknown): Promise<Answered<T>> =>
-  answered(
-    fetch(path, body === undefined ? { method } : { method, body: JSON.stringify(body), headers: { 'content-type': 'application/json' } }),
-    (r) => (r.status === 204 ? Promise.resolve(undefined as T) : (r.json() as Promise<T>)),
+  answered(fetch(path, body === undefined ? { method } : sent(method, JSON.stringify(body))), (r) =>
+    r.status === 204 ? Promise.resolve(undefined as T) : (r.json() as Promise<T>),
   );
+
+const sent = (method: string, body: string): RequestInit => ({
+  method,
+  body,
+  headers: { 'content-type': 'application/json' },
+  keepalive: body.length < OUTLIVES,
+});
+
+/** What is this small goes on its way even when the page is left; browsers let 64 KiB do so. */
+const OUTLIVES = 20_000;
 
 const answered = async <T>(asking: Promise<Response>, read: (response: Response) => Promise<T>): Promise<Answered<T>> => {
   try {

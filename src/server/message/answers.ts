@@ -59,7 +59,6 @@ export const errorSchema = z.strictObject({
 
 export type ShopRecord = z.infer<typeof shopRecordSchema>;
 export type BinnedJob = z.infer<typeof binnedSchema>;
-export type Health = z.infer<typeof healthSchema>;
 export type Bin = z.infer<typeof binSchema>;
 export type LogAddition = z.infer<typeof entrySchema>;
 export type ServerError = z.infer<typeof errorSchema>;
