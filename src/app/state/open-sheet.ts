@@ -98,10 +98,7 @@ const sheetOn = (base: JobRecord, bytes: Uint8Array, shop: ShopRecord, warm: War
   };
   ask(mine ?? base);
   const programs = startPrograms(base.id, store);
-  const look = (): void => void (document.visibilityState === 'visible' ? keeper.look() : keeper.flush());
-  const leave = (): void => keeper.leave();
-  document.addEventListener('visibilitychange', look);
-  window.addEventListener('pagehide', leave);
+  const unwatched = whenLeft(keeper);
   return {
     store,
     actions: actionsOn(store, keeper, runner, ask, told),
@@ -112,14 +109,25 @@ const sheetOn = (base: JobRecord, bytes: Uint8Array, shop: ShopRecord, warm: War
     programs,
     flush: () => keeper.flush(),
     close: () => {
-      document.removeEventListener('visibilitychange', look);
-      window.removeEventListener('pagehide', leave);
+      unwatched();
       keeper.close();
       runner.close();
       aside.close();
       prover.close();
       programs.close();
     },
+  };
+};
+
+/** Looks what another tab saved whenever the page is looked at again, and saves what waits whenever it is not; the answer ends that. */
+const whenLeft = (keeper: Keeper): (() => void) => {
+  const look = (): void => void (document.visibilityState === 'visible' ? keeper.look() : keeper.flush());
+  const leave = (): void => keeper.leave();
+  document.addEventListener('visibilitychange', look);
+  window.addEventListener('pagehide', leave);
+  return () => {
+    document.removeEventListener('visibilitychange', look);
+    window.removeEventListener('pagehide', leave);
   };
 };
 
