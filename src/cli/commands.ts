@@ -77,6 +77,8 @@ const withJobOptions = (command: Command): Command =>
     .option('--quantity <number>', printPlain(options.quantity))
     .addOption(new Option('--units <unit>', printPlain(options.units)).choices(['mm', 'inch', 'µm', 'cm', 'm']))
     .addOption(new Option('--outline <meaning>', printPlain(options.outline)).choices(['cut', 'block']))
+    .option('--layers <names>', printPlain(options.layers))
+    .option('--without <loops>', printPlain(options.without))
     .option('--dialect <file>', printPlain(options.dialect))
     .option('--shop <file>', printPlain(options.shop))
     .addOption(new Option('--paper-lengths <unit>', printPlain(options.paperLengths)).choices(['mm', 'inch']))

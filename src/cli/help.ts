@@ -32,6 +32,8 @@ export const options = phrases('command-option', {
   quantity: say`how many pieces`,
   units: say`unit of the drawing, against its header`,
   outline: say`what the outermost contours are`,
+  layers: say`only what is on these layers is cut, as in "OUTLINE; HOLES"`,
+  without: say`contours that are no part of the work, as in L1,L7: border, title block, other views`,
   dialect: say`how the control wants its program spelled; standard when left out`,
   shop: say`shop file with wires, machine and rates`,
   paperLengths: say`lengths on papers and in the printed answer`,

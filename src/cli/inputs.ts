@@ -22,8 +22,17 @@ interface PaperOptions {
   readonly paperDecimals?: string;
 }
 
+/** What is work of the drawing, and in which unit. */
+interface DrawingOptions {
+  readonly join?: string | undefined;
+  readonly units?: string | undefined;
+  readonly outline?: string;
+  readonly layers?: string;
+  readonly without?: string;
+}
+
 /** Options of `answer` as typed; each overrules the job file. */
-export interface AnswerOptions extends PaperOptions {
+export interface AnswerOptions extends PaperOptions, DrawingOptions {
   readonly name?: string;
   readonly material?: string;
   readonly height?: string;
@@ -35,10 +44,7 @@ export interface AnswerOptions extends PaperOptions {
   readonly startHole?: string;
   readonly datum?: string;
   readonly ease?: string;
-  readonly join?: string | undefined;
   readonly quantity?: string;
-  readonly units?: string | undefined;
-  readonly outline?: string;
   readonly dialect?: string;
   readonly shop?: string;
   readonly date?: string;
@@ -46,6 +52,11 @@ export interface AnswerOptions extends PaperOptions {
 
 const LENGTHS = ['height', 'tolerance', 'insideCorner', 'startHole', 'ease', 'join'] as const;
 const NUMBERS = ['finish', 'quantity', 'programShare'] as const;
+/** Names may hold commas, ids do not. */
+const LISTS = [
+  ['layers', /\s*;\s*/],
+  ['without', /[;,\s]+/],
+] as const;
 const WORDS = ['name', 'material', 'wire', 'units', 'outline', 'date'] as const;
 
 /** `file` is a drawing, or a job file (its name ends in .json). `today` is used when neither file nor option says a day. */
@@ -144,6 +155,8 @@ const typed = (options: AnswerOptions): Record<string, unknown> => {
   for (const key of LENGTHS) if (options[key] !== undefined) values[key] = millimetres(key, options[key]);
   for (const key of NUMBERS) if (options[key] !== undefined) values[key] = numberOf(key, options[key]);
   if (options.datum !== undefined) values['datum'] = placeOf('datum', options.datum);
+  for (const [key, between] of LISTS)
+    if (options[key] !== undefined) values[key] = options[key].split(between).filter((part) => part !== '');
   for (const key of WORDS) if (options[key] !== undefined) values[key] = options[key];
   return values;
 };

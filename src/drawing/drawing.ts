@@ -13,6 +13,9 @@ export interface DrawingUnits {
   readonly basis: 'header' | 'user' | 'assumed';
 }
 
+/** `edge`: around a part that has openings, so a border or the edge of the block. `said`: the job leaves it out. */
+export type Aside = 'border' | 'edge' | 'table' | 'view' | 'construction' | 'said';
+
 /** A closed loop of the drawing. */
 export interface Loop {
   /** 'L1', 'L2', ... by falling area; stable for the same file. */
@@ -22,6 +25,8 @@ export interface Loop {
   readonly layer: string;
   /** Its layer was off or frozen, or the entity invisible. Hidden loops take no part in nesting. */
   readonly hidden: boolean;
+  /** No part of the work as far as can be told, and what it looks like instead. Not cut unless the job says what is kept of it. */
+  readonly aside?: Aside | undefined;
   /** The smallest loop around it, or none. */
   readonly parent?: string | undefined;
   /** 0 for an outermost loop, 1 for an opening in it, 2 for an island in that. */

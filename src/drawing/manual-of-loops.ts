@@ -181,9 +181,10 @@ export const manualOfLoops = {
   'looks-like-border': {
     title: 'A contour looks like the border of a drawing sheet',
     meaning:
-      'A rectangle around other contours has the size of a sheet (A4 to A0, letter sizes A to E) or of the frame on an A4 to A0 sheet, or lies on a layer that is named for a border or a title block. A second rectangle within it counts as well. All of them are one question. They were kept as drawn.',
+      'A rectangle around other contours has the size of a sheet (A4 to A0, letter sizes A to E) or of the frame on an A4 to A0 sheet, or lies on a layer that is named for a border or a title block. A second rectangle within it counts as well, and so does a rectangle around a part that has openings of its own. All of them are one question. They are left out unless the job says otherwise: what lies in them is taken as if they had not been drawn.',
     matters: 'A border taken for the part is cut, and the part in it is taken for an opening and falls out as waste.',
-    remedy: 'Name the layers that are to be cut (`layers`), or delete the border in the drawing.',
+    remedy:
+      'Name them under `without` to confirm. If one is a part, set `kept.<loop>` to `punch`; if it is the edge of the block, set `outline` to `block`.',
   },
   'loops-hidden': {
     title: 'Loops on hidden layers are left out',

@@ -7,6 +7,7 @@ export const catalogue = {
   'layer-unknown': 'refusal',
   'no-closed-contour': 'refusal',
   'open-of-unknown-line': 'warning',
+  'without-of-unknown-loop': 'warning',
   'ease-failed': 'refusal',
   'measured-not-readable': 'refusal',
   'measured-loop-unknown': 'refusal',

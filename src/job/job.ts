@@ -61,6 +61,11 @@ export const jobSchema = z
       .default({})
       .describe('By loop id: whether an opening drops out as a slug or is cut away without a core; selected when left out'),
     layers: z.array(z.string()).optional().describe('Only loops on these layers are cut'),
+    without: z
+      .array(z.string())
+      .max(10000)
+      .optional()
+      .describe('Ids of loops that are no part of the work, as if they were not drawn: border, title block, other views'),
     block: z
       .strictObject({ border: positive.max(500).default(10) })
       .default({ border: 10 })

@@ -43,6 +43,13 @@ export const manual: Manual<typeof catalogue> = {
     matters: 'Nothing is cut for that name, so a cut that was meant may be missing.',
     remedy: 'Read the drawing, look up the name of the line, and correct it in the job.',
   },
+  'without-of-unknown-loop': {
+    title: 'A contour is to be left out that is not there',
+    meaning:
+      'Under `without` the job names a contour that the drawing does not have. Closed contours are called L1, L2 and so on, the largest first; reading the drawing lists them.',
+    matters: 'Nothing is left out for that name, so a border or another view may still be taken for a part.',
+    remedy: 'Read the drawing, look up the name of the contour, and correct it in the job.',
+  },
   'ease-failed': {
     title: 'The corners of a contour cannot be eased by so much',
     meaning:

@@ -53,8 +53,8 @@ export interface Remedy {
   readonly value?: RemedyValue | undefined;
 }
 
-/** Of one field; a place in the unit that the finding's own places are in. */
-export type RemedyValue = string | number | boolean | { readonly x: number; readonly y: number };
+/** Of one field; names in a list, a place in the unit that the finding's own places are in. */
+export type RemedyValue = string | number | boolean | readonly string[] | { readonly x: number; readonly y: number };
 
 export const remedy = (text: Text, change: Pick<Remedy, 'field' | 'value'> = {}): Remedy => ({ text, ...change });
 

@@ -43,6 +43,7 @@ export const FIELDS: Readonly<Record<Chapter, readonly FieldSpec[]>> = {
     field('units', 'choice', { none: 'units' }),
     field('outline', 'choice'),
     field('layers', 'texts', { none: 'layers' }),
+    field('without', 'texts', { none: 'without' }),
     field('join', 'length'),
   ],
   asked: [

@@ -57,6 +57,14 @@ describe('what a remedy fills in', () => {
     expect(fillingOf(found('shape.shift', 0.47), gear)).toMatchObject({ said: 'Set shift to 0.47', change: { 'shape.shift': 0.47 } });
   });
 
+  it('adds to a list what answers a second question', () => {
+    const asked = { ...means, input: { drawing: 'plate.dxf', without: ['L1'] } };
+    expect(fillingOf(found('without', ['L1', 'L4']), asked)).toMatchObject({
+      said: 'Set contours left out to L1; L4',
+      change: { without: ['L1', 'L4'] },
+    });
+  });
+
   it('is nothing without a value, for a field that is not there, and for a value that the job does not take', () => {
     expect(fillingOf(found('height'), means)).toBeUndefined();
     expect(fillingOf(found('shape.shift', 0.47), means)).toBeUndefined();

@@ -4,7 +4,7 @@ import type { Input } from '../state/input.ts';
 import { labelOf } from '../words/fields.ts';
 import type { Words } from '../words/words-for.ts';
 import type { FindingView } from '../work/views.ts';
-import { changeOf, refused, valueText } from './field-value.ts';
+import { changeOf, refused, saidOf, valueText } from './field-value.ts';
 import { fieldOf, fieldOfFinding } from './fields.ts';
 import type { Lists } from './lists.ts';
 import { shapeFieldAt } from './shape-field.ts';
@@ -67,8 +67,12 @@ export const fillingOf = ({ change }: Pick<FindingView, 'change'>, { input, numb
   if (change?.value === undefined) return undefined;
   const field = fieldOf(change.field) ?? shapeFieldAt(change.field, input, numbers, words.shape);
   if (field === undefined) return undefined;
-  const changed = changeOf(field, change.value);
+  const wanted = field.kind === 'texts' ? withThose(saidOf(field, input), change.value) : change.value;
+  const changed = changeOf(field, wanted);
   if (refused(field, input, changed, words) !== undefined) return undefined;
-  const [label, value] = [labelOf(field.path), valueText(field, change.value, numbers, lists, words)];
+  const [label, value] = [labelOf(field.path), valueText(field, wanted, numbers, lists, words)];
   return { path: field.path, said: words.sheet.setField(label, value), step: words.sheet.step(label, value), change: changed };
 };
+
+/** A list grows by what is named: what stood in it answered another question. */
+const withThose = (standing: unknown, named: unknown): readonly unknown[] => [...new Set([standing ?? [], named].flat())];

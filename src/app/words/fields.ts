@@ -15,6 +15,7 @@ const LABELS: Readonly<Record<string, Text>> = phrases('page.field', {
   outline: say`Outermost contours`,
   ease: say`Round inside corners to`,
   layers: say`Layers to cut`,
+  without: say`Contours left out`,
   material: say`Material`,
   height: say`Thickness`,
   finish: say`Finish`,
@@ -77,6 +78,7 @@ export const choiceWords: Readonly<Record<string, Readonly<Record<string, Text>>
 export const noneWords = phrases('page.left-out', {
   units: say`as in the drawing`,
   layers: say`all`,
+  without: say`nothing`,
   wire: say`best in stock`,
   passes: say`as many as needed`,
   offsets: say`calculated`,

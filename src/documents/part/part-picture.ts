@@ -11,7 +11,9 @@ import { lineLabel, type Pictured, refusedPlaces } from './plan-picture.ts';
 export const partPicture = (facts: Pictured, named: ReadonlySet<string>): WrittenPicture | undefined => {
   const cut = cutOf(facts);
   const holes = cut?.contours ?? [];
-  const loops = facts.drawing.loops.filter((l) => !l.hidden && !holes.some((h) => isStartHole(l.contour, h)));
+  const loops = facts.drawing.loops.filter(
+    (l) => !l.hidden && (l.aside === undefined || named.has(l.id)) && !holes.some((h) => isStartHole(l.contour, h)),
+  );
   if (loops.length === 0) return undefined;
   const lines = cut?.plan.openCuts ?? [];
   const { minX, minY, maxX, maxY } = extentOf(loops.map((l) => l.contour));

@@ -16,7 +16,7 @@ export const planPicture = (facts: Pictured): WrittenPicture | undefined => {
   const { drawing } = facts;
   const plan = plannedOf(facts)?.plan;
   const cut = cutOf(facts);
-  const loops = drawing.loops.filter((l) => !l.hidden).map((l) => l.contour);
+  const loops = drawing.loops.filter((l) => !l.hidden && l.aside === undefined).map((l) => l.contour);
   const outline = plan === undefined ? loops : [plan.block, ...loops];
   if (outline.length === 0) return undefined;
   const { low, high } = boxRound(outline, plan?.clamps ?? []);

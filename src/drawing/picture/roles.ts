@@ -8,7 +8,7 @@ import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import type { Drawing } from '../drawing.ts';
 
-export type RoleName = 'outline' | 'opening' | 'hidden' | 'open chain';
+export type RoleName = 'outline' | 'opening' | 'hidden' | 'left out' | 'open chain';
 
 export interface Role {
   readonly name: RoleName;
@@ -22,7 +22,8 @@ const line = (colour: string, width: number, dash = ''): string =>
 
 /** Lower ones first: loops by depth, so that an opening is paper again inside its part. */
 export const rolesOf = (drawing: Drawing): readonly Role[] => {
-  const visible = drawing.loops.filter((l) => !l.hidden);
+  const visible = drawing.loops.filter((l) => !l.hidden && l.aside === undefined);
+  const aside = drawing.loops.filter((l) => !l.hidden && l.aside !== undefined).map((l) => l.contour);
   const deepest = visible.reduce((most, l) => Math.max(most, l.depth), 0);
   const byDepth = Array.from({ length: deepest + 1 }, (_, depth): Role => {
     const chains = visible.filter((l) => l.depth === depth).map((l) => l.contour);
@@ -36,6 +37,7 @@ export const rolesOf = (drawing: Drawing): readonly Role[] => {
   ];
   const all: readonly Role[] = [
     ...byDepth,
+    { name: 'left out', style: `fill="none" ${line(QUIET, 1, '6 3')}`, chains: aside },
     { name: 'hidden', style: `fill="none" ${line(QUIET, 1, '1.2 3')}`, chains: hidden },
     {
       name: 'open chain',
@@ -78,6 +80,7 @@ const names: Readonly<Record<RoleName, Text>> = phrases('drawing-role', {
   outline: say`outline`,
   opening: say`opening`,
   hidden: say`hidden`,
+  'left out': say`left out`,
   'open chain': say`open chain`,
 });
 

@@ -21,10 +21,10 @@ import { tolerancesOf } from '../piece/tolerances.ts';
 import type { WorkLimit } from '../piece/work-limit.ts';
 import { WorkSpent } from '../piece/work-limit.ts';
 import { readSvg } from '../svg/read-svg.ts';
+import { besideWork } from './beside-work.ts';
 import { capped } from './capped.ts';
 import { formatOf } from './format.ts';
 import { chainsInOrder, finishedChains, finishedLoops, loopName, loopsInOrder } from './numbered-loops.ts';
-import { reportBorders } from './report-border.ts';
 import { reportChains } from './report-chains.ts';
 import { reportConflicts } from './report-conflicts.ts';
 import { reportJoining } from './report-joining.ts';
@@ -90,7 +90,8 @@ const judged = (file: DrawnFile, units: DrawingUnits, tolerances: Tolerances, op
   const names = loops.map((loop, i) => ({ id: loopName(i), hidden: loop.hidden, segments: loop.contour.segments }));
   const conflicts = conflictsOf(loops, TOUCHING, work);
   const tangled = new Set(conflicts.flatMap((c) => (c.first === c.second ? [c.first] : [])));
-  const finished = finishedLoops(loops, nestingOfVisible(loops, tolerances.same, work), units);
+  const beside = besideWork(finishedLoops(loops, nestingOfVisible(loops, tolerances.same, work), units), units);
+  const finished = beside.loops;
   return {
     state: file.state,
     format: file.format,
@@ -110,7 +111,7 @@ const judged = (file: DrawnFile, units: DrawingUnits, tolerances: Tolerances, op
         units,
       ),
       ...reportChains(chains, units, tolerances.join),
-      ...reportBorders(finished, units),
+      ...beside.findings,
       ...reportHidden(finished),
       ...reportEmpty(finished, chains.length, file),
     ]),

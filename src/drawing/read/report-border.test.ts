@@ -1,6 +1,6 @@
 /** A border around the part is asked about, once, and a part that is a rectangle is not. */
 import { describe, expect, it } from 'vitest';
-import { asciiDxf, dxfTags, lineTags, type Tag } from '../../../test/dxf-writer.ts';
+import { asciiDxf, dxfTags, entity, lineTags, type Tag } from '../../../test/dxf-writer.ts';
 import { sentenceOf } from '../../text/finding.fixture.ts';
 import type { Finding } from '../../text/finding.ts';
 import { readDrawing } from './read-drawing.ts';
@@ -13,7 +13,8 @@ const box = (x: number, y: number, wide: number, high: number, layer = 'part'): 
 ];
 const asked = (...entities: readonly (readonly Tag[])[]): readonly Finding[] =>
   readDrawing(asciiDxf(dxfTags({ units: 4, entities })), 'a.dxf').findings.filter((f) => f.code === 'looks-like-border');
-const part = [...box(100, 100, 60, 40), ...box(110, 110, 20, 20)];
+const plain = box(100, 100, 60, 40);
+const part = [...plain, ...box(110, 110, 20, 20)];
 
 describe('the border of a sheet', () => {
   it.each([
@@ -28,7 +29,7 @@ describe('the border of a sheet', () => {
   ])('is one question: %s', (_, border, sentence) => {
     const [told, ...more] = asked(...border, ...part);
     expect([sentenceOf(told), more]).toEqual([expect.stringContaining(sentence), []]);
-    expect([told?.severity, told?.remedy?.field]).toEqual(['doubt', 'layers']);
+    expect([told?.severity, told?.remedy?.field]).toEqual(['doubt', 'without']);
   });
 
   it.each([
@@ -43,15 +44,21 @@ describe('the border of a sheet', () => {
     [863.6, 558.8],
     [1117.6, 863.6],
   ])('is seen at %d by %d mm, up to half a millimetre off', (long, short) => {
-    expect(asked(...box(0, 0, long + 0.45, short - 0.45, 'lines'), ...part)).toHaveLength(1);
-    expect(asked(...box(0, 0, long + 0.55, short, 'lines'), ...part)).toEqual([]);
-    expect(asked(...box(0, 0, long, short - 0.55, 'lines'), ...part)).toEqual([]);
+    expect(asked(...box(0, 0, long + 0.45, short - 0.45, 'lines'), ...plain)).toHaveLength(1);
+    expect(asked(...box(0, 0, long + 0.55, short, 'lines'), ...plain)).toEqual([]);
+    expect(asked(...box(0, 0, long, short - 0.55, 'lines'), ...plain)).toEqual([]);
   });
 
   it('is not seen in a part, an empty rectangle or one among others', () => {
     expect(asked(...part)).toEqual([]);
     expect(asked(...box(0, 0, 420, 297))).toEqual([]);
-    expect(asked(...box(0, 0, 421, 297), ...part)).toEqual([]);
-    expect(asked(...box(0, 0, 600, 400), ...box(50, 50, 420, 297), ...part)).toEqual([]);
+    expect(asked(...box(0, 0, 421, 297), ...plain)).toEqual([]);
+    expect(asked(...box(0, 0, 600, 400), ...box(50, 50, 420, 297), ...box(500, 50, 20, 20))).toEqual([]);
+  });
+
+  it('is seen around a part that has openings, whatever its size, and not around an opening with its start hole', () => {
+    expect(sentenceOf(asked(...box(0, 0, 421, 297), ...part)[0])).toContain('421 mm by 297 mm, lies around a part that has openings');
+    const threaded = entity('CIRCLE', { 8: 'part', 10: 120, 20: 120, 40: 1.5 });
+    expect(asked(...box(0, 0, 421, 297), ...plain, threaded)).toEqual([]);
   });
 });

@@ -1,4 +1,4 @@
-/** Asks about contours that look like the border of a drawing sheet and no part: by their size, or by the name of their layer. */
+/** Asks about contours that look like the border of a drawing sheet and no part: by size, by the name of their layer, by what lies in them. */
 
 import { areaOf, mergedBounds } from '../../geometry/area.ts';
 import type { Bounds } from '../../geometry/measure.ts';
@@ -11,36 +11,60 @@ import type { DrawingUnits, Loop } from '../drawing.ts';
 import { find } from '../findings.ts';
 import { spot } from '../place-in-file.ts';
 
+export interface Border {
+  readonly loop: Loop;
+  readonly kind: 'border' | 'edge';
+}
+
+/** Rectangles around other contours, in no part themselves, that look like a border, the outermost first. */
+export const bordersOf = (loops: readonly Loop[]): readonly Border[] => {
+  const within = new Map<string, Loop[]>();
+  for (const loop of loops) if (loop.parent !== undefined) within.set(loop.parent, [...(within.get(loop.parent) ?? []), loop]);
+  const found: Border[] = [];
+  for (const loop of loops) {
+    const inner = within.get(loop.id) ?? [];
+    const isOutside = loop.depth === 0 || found.some((b) => b.loop.id === loop.parent && b.kind === 'border');
+    if (loop.hidden || inner.length === 0 || !isOutside || !isRectangle(loop)) continue;
+    if (SHEET_LAYER.test(loop.layer) || isOfSheetSize(loop)) found.push({ loop, kind: 'border' });
+    else if (inner.some((part) => hasOpenings(within.get(part.id) ?? []))) found.push({ loop, kind: 'edge' });
+  }
+  return found;
+};
+
 /** One question for all of them. */
-export const reportBorders = (loops: readonly Loop[], units: DrawingUnits): Finding[] => {
-  const borders = loops.filter((loop) => isBorder(loop, loops));
+export const reportBorders = (borders: readonly Border[], units: DrawingUnits): Finding[] => {
   if (!isFilled(borders)) return [];
-  const [first] = borders;
+  const [{ loop: first }] = borders;
   const { minX, minY, maxX, maxY } = boxOf(first);
-  const layers = [...new Set(borders.map((b) => b.layer))];
-  const ownLayers = loops.every((loop) => borders.includes(loop) || !layers.includes(loop.layer));
-  const named = list(
-    borders.map((b) => contour(b.id)),
-    'and',
-  );
+  const ids = borders.map(({ loop }) => loop.id);
+  const loops = list(ids.map(contour), 'and');
+  const what = borders.some((b) => b.kind === 'border') ? (ids.length === 1 ? words.one : words.many) : words.edge;
   return [
-    find('looks-like-border', (borders.length === 1 ? words.one : words.many)(named, maxX - minX, maxY - minY, first.layer), {
+    find('looks-like-border', what(loops, maxX - minX, maxY - minY, first.layer), {
       place: { ...spot({ x: minX, y: minY }, units), loop: first.id },
-      done: say`It was kept as drawn, and what lies in it counts as openings.`,
-      remedy: ownLayers ? remedy(words.nameLayers(layers), { field: 'layers' }) : words.remove,
+      done: words.leftOut,
+      remedy: remedy(words.confirm(loops, first.id), { field: 'without', value: ids }),
     }),
   ];
 };
 
-/** A rectangle around other contours, in no part itself: of the size of a sheet, or on a layer that is named for one. */
-const isBorder = (loop: Loop, loops: readonly Loop[]): boolean => {
-  if (loop.hidden || loop.depth > 1 || !loops.some((other) => other.parent === loop.id)) return false;
-  if (loop.depth === 1 && !loops.some((other) => other.id === loop.parent && isBorder(other, loops))) return false;
+const isRectangle = (loop: Loop): boolean => {
+  const { minX, minY, maxX, maxY } = boxOf(loop);
+  const box = (maxX - minX) * (maxY - minY);
+  return loop.contour.segments.every((s) => s.kind === 'line') && Math.abs(areaOf(loop.contour)) > (1 - 1e-6) * box;
+};
+
+const isOfSheetSize = (loop: Loop): boolean => {
   const { minX, minY, maxX, maxY } = boxOf(loop);
   const [wide, high] = [maxX - minX, maxY - minY];
-  const isRectangle = loop.contour.segments.every((s) => s.kind === 'line') && Math.abs(areaOf(loop.contour)) > (1 - 1e-6) * wide * high;
-  return isRectangle && (SHEET_LAYER.test(loop.layer) || isSheet(Math.max(wide, high), Math.min(wide, high)));
+  return isSheet(Math.max(wide, high), Math.min(wide, high));
 };
+
+/** Islands that are no start holes: what is around them is a part with openings, and what is around that no part. */
+const hasOpenings = (inner: readonly Loop[]): boolean => inner.some((loop) => boxOf(loop).maxX - boxOf(loop).minX > START_HOLE);
+
+/** mm: a small circle in an opening is where the wire is threaded. */
+const START_HOLE = 3;
 
 const boxOf = ({ contour: { segments } }: Loop): Bounds => mergedBounds(segments.map(boundsOf));
 
@@ -72,10 +96,13 @@ const FRAMES: readonly (readonly [long: number, short: number])[] = SHEETS.slice
 const SHEET_WITHIN = 0.5;
 
 const words = phrases('borders', {
-  nameLayers: (layers: readonly string[]) => say`Name the layers that are to be cut, without ${{ layers: list(layers.map(name)) }}.`,
-  remove: say`If it is no part, delete it in the drawing (or set ${{ field: term('kept') }} for it and what lies in it).`,
+  leftOut: say`It is left out unless you say otherwise: nothing is cut along it, and what lies in it is taken by itself.`,
+  confirm: (loops: Part, first: string) =>
+    say`Confirm that ${{ loops }} is left out (${{ without: term('without') }}); if it is a part, set ${{ field: term(`kept.${first}`) }} to punch, if it is the edge of the block, set ${{ outline: term('outline') }} to block.`,
   one: (loop: Part, wide: number, high: number, layer: string) =>
     say`${{ loop }} on layer ${{ layer: name(layer) }}, ${{ wide: length(wide) }} by ${{ high: length(high) }}, looks like the border of a drawing sheet.`,
+  edge: (loop: Part, wide: number, high: number, layer: string) =>
+    say`${{ loop }} on layer ${{ layer: name(layer) }}, ${{ wide: length(wide) }} by ${{ high: length(high) }}, lies around a part that has openings: it looks like a border, or like the edge of the block.`,
   many: (loops: Part, wide: number, high: number, layer: string) =>
     say`${{ loops }} look like the border of a drawing sheet, the outer one ${{ wide: length(wide) }} by ${{ high: length(high) }} on layer ${{ layer: name(layer) }}.`,
 });

@@ -41,10 +41,11 @@ export const drawingJson = (drawing: Drawing, file = ''): DrawingData => ({
   state: drawing.state,
   format: drawing.format,
   units: drawing.units,
-  loops: drawing.loops.map(({ id, layer, hidden, parent, depth, area, perimeter }) => ({
+  loops: drawing.loops.map(({ id, layer, hidden, aside, parent, depth, area, perimeter }) => ({
     id,
     layer,
     hidden,
+    aside,
     parent,
     depth,
     area,
@@ -97,6 +98,7 @@ const words = phrases('drawing-report', {
   opening: (parent: string) => say`in ${{ parent: contour(parent) }}, an opening`,
   island: (parent: string) => say`in ${{ parent: contour(parent) }}, an island`,
   hidden: say`hidden`,
+  leftOut: say`left out`,
   chains: (chains: number) => say`${{ chains: count(chains, 'open chain') }}:`,
   chain: (chain: OpenChain, unit: string, from: Part, to: Part) =>
     say`${{ chain: contour(chain.id) }}: ${{ length: number(chain.length, upTo(4)) }} ${{ unit: term(unit) }} from ${{ from }} to ${{ to }}, layer ${{ layer: name(chain.layer) }}`,
@@ -135,7 +137,7 @@ const ALIKE = 3;
 const loopLines = ({ loops, units }: Drawing): readonly string[] => {
   if (loops.length === 0) return [printPlain(words.noLoop)];
   const groups = grouped(loops, (loop) =>
-    [rounded(loop.area, 5), rounded(loop.perimeter, 5), loop.layer, loop.depth, loop.parent, loop.hidden].join('|'),
+    [rounded(loop.area, 5), rounded(loop.perimeter, 5), loop.layer, loop.depth, loop.parent, loop.hidden, loop.aside].join('|'),
   );
   const lines = [...groups.values()].flatMap((alike) =>
     alike.length > ALIKE
@@ -155,8 +157,9 @@ const rounded = (value: number, digits: number): number => {
 const loopLine = (head: Text, loop: Loop, unit: string): Text =>
   words.loop(head, number(loop.area, significant(7)), unit, number(loop.perimeter, significant(7)), loop.layer, whereOf(loop));
 
-const whereOf = ({ hidden, parent, depth }: Loop): Text => {
+const whereOf = ({ hidden, aside, parent, depth }: Loop): Text => {
   if (hidden) return words.hidden;
+  if (aside !== undefined) return words.leftOut;
   if (parent === undefined) return words.outermost;
   return depth % 2 === 1 ? words.opening(parent) : words.island(parent);
 };

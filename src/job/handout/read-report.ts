@@ -1,5 +1,6 @@
 /** A drawing read for its own sake: text, plain data and picture. */
 import type { Drawing, ReadOptions } from '../../drawing/drawing.ts';
+import { takenOf } from '../../drawing/left-out.ts';
 import { drawingPicture } from '../../drawing/picture/drawing-picture.ts';
 import { readDrawing } from '../../drawing/read/read-drawing.ts';
 import { describeDrawing, drawingJson } from './drawing-report.ts';
@@ -11,7 +12,7 @@ export interface ReadAnswer {
 }
 
 export const readOne = (bytes: Uint8Array, file: string, options: ReadOptions): ReadAnswer => {
-  const drawing = readDrawing(bytes, file, options);
+  const drawing = takenOf(readDrawing(bytes, file, options), {});
   return { file, drawing, picture: drawingPicture(drawing) };
 };
 

@@ -1,6 +1,7 @@
 /** The pieces and the plate of a nest, out of their drawings. */
 
 import type { Drawing, Loop } from '../../drawing/drawing.ts';
+import { takenOf } from '../../drawing/left-out.ts';
 import { readDrawing } from '../../drawing/read/read-drawing.ts';
 import type { Contour } from '../../geometry/contour.ts';
 import type { NestPiece } from '../../nest/nest-question.ts';
@@ -26,9 +27,7 @@ export interface NestPieces {
 export type PiecesRead = ({ readonly kind: 'read' } & NestPieces) | { readonly kind: 'bad'; readonly findings: readonly Finding[] };
 
 export const piecesOf = (file: NestFile, drawingOf: DrawingOf): PiecesRead => {
-  const found = file.pieces.map((p, i) =>
-    piecesIn(p, i, readDrawing(drawingOf(p.drawing), p.drawing, p.units === undefined ? {} : { units: p.units })),
-  );
+  const found = file.pieces.map((p, i) => piecesIn(p, i, takenOf(readDrawing(drawingOf(p.drawing), p.drawing, { units: p.units }), {})));
   const plate = plateOf(file.plate, drawingOf);
   const bad = [...found.flatMap((f) => (f.kind === 'bad' ? f.findings : [])), ...(plate.kind === 'bad' ? plate.findings : [])];
   if (bad.length > 0 || plate.kind === 'bad') return { kind: 'bad', findings: bad };
@@ -47,7 +46,7 @@ type Found =
   | { readonly kind: 'bad'; readonly findings: readonly Finding[] };
 
 const piecesIn = (asked: NestFile['pieces'][number], index: number, drawing: Drawing): Found => {
-  const loops = drawing.loops.filter((l) => !l.hidden);
+  const loops = drawing.loops.filter((l) => !l.hidden && l.aside === undefined);
   const outer = loops.filter((l) => l.depth === 0);
   if (drawing.state === 'refused' || outer.length === 0)
     return { kind: 'bad', findings: [unusable(asked.drawing, `pieces.${index}.drawing`, drawing)] };
@@ -97,8 +96,8 @@ type PlateFound =
 
 const plateOf = (plate: NestFile['plate'], drawingOf: DrawingOf): PlateFound => {
   if ('width' in plate) return { kind: 'read', plate: rectangleOf({ x: 0, y: 0 }, { x: plate.width, y: plate.depth }), holes: [] };
-  const drawing = readDrawing(drawingOf(plate.drawing), plate.drawing, {});
-  const loops = drawing.loops.filter((l) => !l.hidden);
+  const drawing = takenOf(readDrawing(drawingOf(plate.drawing), plate.drawing, {}), { outline: 'block' });
+  const loops = drawing.loops.filter((l) => !l.hidden && l.aside === undefined);
   // Loops are numbered by falling area: the first is the largest.
   const outer = loops.find((l) => l.depth === 0);
   if (drawing.state === 'refused' || outer === undefined)

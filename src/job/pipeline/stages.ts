@@ -1,5 +1,6 @@
 /** The doors of the layers as a job calls them, each remembered where its inputs can come again: drawing, program, reading back, hours, proof. */
 import type { Drawing } from '../../drawing/drawing.ts';
+import { takenOf } from '../../drawing/left-out.ts';
 import { readDrawing } from '../../drawing/read/read-drawing.ts';
 import { type Estimated, estimateJob } from '../../estimate/estimate.ts';
 import type { Point } from '../../geometry/segment.ts';
@@ -32,7 +33,10 @@ import { withStopsTold } from './stops-told.ts';
 export const drawingOf = (run: JobRun): Drawing => {
   const { drawing, drawingName, job, memory = noMemory } = run;
   const options = { join: job.join, units: job.units };
-  return memory.recall('drawing', drawingKey(run), () => readDrawing(drawing, drawingName, options));
+  return takenOf(
+    memory.recall('drawing', drawingKey(run), () => readDrawing(drawing, drawingName, options)),
+    job,
+  );
 };
 
 const drawingKey = ({ drawingName, job }: JobRun): string => `${drawingName} ${job.units ?? ''} ${job.join} ${shapeKey(job)}`;
@@ -60,6 +64,7 @@ export const programKey = (run: JobRun, request: CutRequest): string =>
     shapeKey(run.job),
     run.job.ease,
     run.job.layers,
+    run.job.without,
     request.scaled ?? 1,
     request.datum ?? 0,
     run.dialect,

@@ -8,8 +8,8 @@ import { sortLoops } from '../../plan/kept-side.ts';
 import type { WantedLine } from '../../plan/open-line.ts';
 import type { Override, PlanQuestion, WantedLoop } from '../../plan/question.ts';
 import type { Wanted } from '../../proof/proof.ts';
-import type { Finding } from '../../text/finding.ts';
-import { fixed, place } from '../../text/part.ts';
+import { atField, type Finding } from '../../text/finding.ts';
+import { fixed, name, place } from '../../text/part.ts';
 import { say } from '../../text/say.ts';
 import { find } from '../findings.ts';
 import { cutHeight, type Job } from '../job.ts';
@@ -41,7 +41,7 @@ export type CutRequested =
 
 export const requestOf = (drawing: Drawing, run: JobRun, material: Material): CutRequested => {
   const { job } = run;
-  const loops = drawing.loops.filter((l) => !l.hidden && (job.layers === undefined || job.layers.includes(l.layer))).map(asWanted);
+  const loops = drawing.loops.filter((l) => !l.hidden && l.aside === undefined).map(asWanted);
   const open = openRequest(drawing, job);
   if (loops.length + open.lines.length === 0)
     return {
@@ -78,7 +78,13 @@ export const requestOf = (drawing: Drawing, run: JobRun, material: Material): Cu
       question: scaledQuestion({ ...question, loops: eased.loops }, scaled),
       scaled,
       datum,
-      findings: [...open.findings, ...eased.findings, ...datumNote(datum), ...scaleFindings(run, material, drawn, { lastDigit, datum })],
+      findings: [
+        ...open.findings,
+        ...unknownWithout(drawing, job),
+        ...eased.findings,
+        ...datumNote(datum),
+        ...scaleFindings(run, material, drawn, { lastDigit, datum }),
+      ],
     },
   };
 };
@@ -147,6 +153,15 @@ export const datumOf = ({ datum }: Job, scale: number): Point | undefined =>
   datum === undefined || (datum.x === 0 && datum.y === 0) ? undefined : scaled(datum, scale);
 
 /** Told in mm like all places of the plan; the answer turns them into units of the drawing. */
+const unknownWithout = (drawing: Drawing, { without = [] }: Job): readonly Finding[] =>
+  without
+    .filter((id) => !drawing.loops.some((loop) => loop.id === id))
+    .map((id) =>
+      find('without-of-unknown-loop', say`${{ loop: name(id) }} is to be left out, but the drawing has no contour of that name.`, {
+        place: atField('without'),
+      }),
+    );
+
 const datumNote = (datum: Point | undefined): readonly Finding[] =>
   datum === undefined
     ? []
