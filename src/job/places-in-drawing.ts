@@ -34,7 +34,7 @@ const movedBy = (finding: Finding, { x, y }: Point): Finding => {
     remedy: remedy && {
       ...remedy,
       text: placesMapped(remedy.text, move),
-      value: typeof value === 'object' ? { x: value.x + x, y: value.y + y } : value,
+      value: typeof value === 'object' && 'x' in value ? { x: value.x + x, y: value.y + y } : value,
     },
   };
 };
@@ -42,7 +42,10 @@ const movedBy = (finding: Finding, { x, y }: Point): Finding => {
 const remedyIn = (remedy: Remedy, move: (place: PlacePart) => PlacePart, millimetres: number): Remedy => ({
   ...remedy,
   text: placesMapped(remedy.text, move),
-  value: typeof remedy.value === 'object' ? { x: remedy.value.x / millimetres, y: remedy.value.y / millimetres } : remedy.value,
+  value:
+    typeof remedy.value === 'object' && 'x' in remedy.value
+      ? { x: remedy.value.x / millimetres, y: remedy.value.y / millimetres }
+      : remedy.value,
 });
 
 type PlacePart = Extract<Part, { kind: 'place' }>;
