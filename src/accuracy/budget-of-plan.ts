@@ -5,6 +5,7 @@ import type { Material } from '../physics/material/material.ts';
 import { insideArcs } from '../plan/inside-arcs.ts';
 import type { ContourPlan, CutPlan } from '../plan/plan.ts';
 import type { PlanQuestion } from '../plan/question.ts';
+import { REGISTER_ROOM } from '../plan/wire/register-room.ts';
 import { lastOf } from '../sequence/sequence.ts';
 import { atField, type Finding } from '../text/finding.ts';
 import { fixed, limit, mm, name, um } from '../text/part.ts';
@@ -97,10 +98,10 @@ const extentOf = ({ comesOut }: ContourPlan): number =>
   }, 0);
 
 /**
- * Wire paths tighter than this (mm) go round corners that the wire itself leaves round: those are told as corners and are no
- * part of the profile.
+ * Wire paths tighter than this (mm) go round corners that the wire itself leaves round, with room for a larger register: those are told
+ * as corners and are no part of the profile.
  */
-const OWN_ROUND = 0.01;
+const OWN_ROUND = REGISTER_ROOM + 0.002;
 
 const tightestPath = (plan: CutPlan): number => {
   const offset = lastOf(plan.passes).offset.value;

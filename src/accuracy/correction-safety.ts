@@ -2,8 +2,8 @@
 
 import { wireOffset } from '../physics/cut/spark-gap.ts';
 import { gapLeast } from '../physics/starting-model.ts';
-import { insideArcs } from '../plan/inside-arcs.ts';
-import type { ContourPlan, CutPlan } from '../plan/plan.ts';
+import type { CutPlan } from '../plan/plan.ts';
+import { programmedArcs } from '../plan/wire/register-room.ts';
 import type { Finding } from '../text/finding.ts';
 import { contour, fixed, mm, name, type Part, term, um } from '../text/part.ts';
 import { say } from '../text/say.ts';
@@ -16,11 +16,11 @@ export const SUSPICIOUS = 0.02;
 /** mm: rounding of a program's last digit, which a control forgives. */
 const LAST_DIGIT = 1e-6;
 
-/** Findings on the registers that the next piece would be cut with. */
-export const correctionFindings = (plan: CutPlan, registers: readonly NewRegister[]): readonly Finding[] => [
+/** Findings on the registers that the next piece would be cut with. `slack`: mm by which a written arc may be tighter than the planned one. */
+export const correctionFindings = (plan: CutPlan, registers: readonly NewRegister[], slack = LAST_DIGIT): readonly Finding[] => [
   ...suspicious(registers),
   ...withoutGap(plan, registers),
-  ...tooTight(plan.contours, registers),
+  ...tooTight(plan, registers, slack),
 ];
 
 /** Wire centre to the finished face, mm, below which no spark has room to jump. */
@@ -55,17 +55,17 @@ const withoutGap = (plan: CutPlan, registers: readonly NewRegister[]): readonly 
   ];
 };
 
-const tooTight = (contours: readonly ContourPlan[], registers: readonly NewRegister[]): readonly Finding[] => {
+const tooTight = (plan: CutPlan, registers: readonly NewRegister[], slack: number): readonly Finding[] => {
   for (const r of registers.filter((x) => x.after.value > x.before + LAST_DIGIT)) {
-    const tight = contours.flatMap((c) => tightIn(c, r))[0];
+    const tight = programmedArcs(plan, r.pass).find(({ arc }) => arc.radius <= r.after.value + slack);
     if (tight === undefined) continue;
-    const { loop, arc } = tight;
+    const { of, arc } = tight;
     return [
       find(
         'correction-arc-too-tight',
-        say`With ${{ register: term(`D${r.register}`) }} at ${{ value: mm(r.after.value, fixed(4)) }} the wire cannot follow the programmed inside arc of R ${{ radius: mm(arc.radius, fixed(4)) }} on ${{ loop: contour(loop) }}.`,
+        say`With ${{ register: term(`D${r.register}`) }} at ${{ value: mm(r.after.value, fixed(4)) }} the wire cannot follow the programmed inside arc of R ${{ radius: mm(arc.radius, fixed(4)) }} on ${{ loop: contour(of) }}.`,
         {
-          place: { kind: 'spot', x: arc.centre.x, y: arc.centre.y, reach: arc.radius * 3, loop },
+          place: { kind: 'spot', x: arc.centre.x, y: arc.centre.y, reach: arc.radius * 3, loop: of },
           remedy: say`Do not set it in this program: enter the offsets below as the shop's own passes and have the program written again; its inside arcs then fit.`,
         },
       ),
@@ -73,12 +73,5 @@ const tooTight = (contours: readonly ContourPlan[], registers: readonly NewRegis
   }
   return [];
 };
-
-const tightIn = ({ loop, kept, courses }: ContourPlan, r: NewRegister) =>
-  courses
-    .filter((c) => c.pass === r.pass)
-    .flatMap((c) => insideArcs(c.programmed, kept))
-    .filter((arc) => arc.radius <= r.after.value + LAST_DIGIT)
-    .map((arc) => ({ loop, arc }));
 
 const micrometres = (millimetres: number): Part => um(millimetres * 1000, fixed(1));

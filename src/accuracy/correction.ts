@@ -22,6 +22,8 @@ export interface CorrectionQuestion {
   readonly expansion: Figure;
   /** Either side of the drawing, mm. */
   readonly tolerance: number;
+  /** mm by which an arc of the program may be tighter than that of the plan. */
+  readonly slack?: number | undefined;
 }
 
 export interface CorrectedSize {
@@ -43,13 +45,13 @@ export interface Correction {
   readonly findings: readonly Finding[];
 }
 
-export const correctionOf = ({ plan, registers, measured, expansion, tolerance }: CorrectionQuestion): Correction => {
+export const correctionOf = ({ plan, registers, measured, expansion, tolerance, slack }: CorrectionQuestion): Correction => {
   const deviations = measured.map((m) => deviationOfMeasured(m, expansion));
   const left = meanOf(deviations.map((d) => d.left));
   const next = newRegisters(plan.passes, registers, left);
   // A register serves every contour of the program, also those that nobody measured.
   const own = deviations.map((d) => newRegisters(plan.passes, registers, d.left, `correct.${d.measured.loop}`));
-  const findings = [...disagreement(deviations, left, tolerance), ...correctionFindings(plan, next)];
+  const findings = [...disagreement(deviations, left, tolerance), ...correctionFindings(plan, next, slack)];
   return {
     sizes: sideBySide(deviations, own).map(([deviation, registers]) => ({
       deviation,

@@ -1,7 +1,7 @@
 /** Inside corners of a contour as the wire meets them: arcs and sharp turns that bend towards the wire. */
 
 import { turnBetween } from '../geometry/angle.ts';
-import type { Contour } from '../geometry/contour.ts';
+import type { Contour, Path } from '../geometry/contour.ts';
 import { endDirection, startDirection } from '../geometry/measure.ts';
 import type { Arc, Point } from '../geometry/segment.ts';
 import { roundPairs } from '../sequence/sequence.ts';
@@ -11,10 +11,11 @@ import type { Kept } from './plan.ts';
 const NOISE = 0.02;
 
 /** Arcs that the wire runs on the inside of. Contour counter-clockwise. */
-export const insideArcs = (contour: Contour, kept: Kept): readonly Arc[] => {
-  const sense = senseOf(kept);
-  return contour.segments.filter((s): s is Arc => s.kind === 'arc' && Math.sign(s.sweep) === sense);
-};
+export const insideArcs = (contour: Contour, kept: Kept): readonly Arc[] => arcsOn(contour, senseOf(kept));
+
+/** Arcs that bend towards a wire on this side: 1 left of the way along them. */
+export const arcsOn = ({ segments }: Contour | Path, side: 1 | -1): readonly Arc[] =>
+  segments.filter((s): s is Arc => s.kind === 'arc' && Math.sign(s.sweep) === side);
 
 /** Sharp inside corners with the rad by which the contour turns there. Contour counter-clockwise. */
 export const insideTurns = (contour: Contour, kept: Kept): readonly { readonly at: Point; readonly turn: number }[] =>

@@ -117,6 +117,8 @@ export interface WayAsked {
   readonly refused?: Readonly<Record<string, readonly Point[]>> | undefined;
   /** What the control does at an outside corner under compensation. */
   readonly outsideCorners: 'arc' | 'intersection';
+  /** mm that inside arcs leave for a larger register, where compensation is the control's. */
+  readonly registerRoom?: number | undefined;
   /** By id of loop or line: begun from a hole, as loops are when nothing is said, or from the edge of the block. */
   readonly start?: Readonly<Record<string, 'hole' | 'edge'>> | undefined;
   /** Sharp outside corners: left to the control, as when nothing is said, or gone round out and back by a small loop in the waste. */

@@ -38,6 +38,8 @@ export interface ProgramFacts {
   readonly units: 'mm' | 'inch';
   /** Offset registers to be set in the control, mm, by number. */
   readonly registers: ReadonlyMap<number, number>;
+  /** How far each may be raised in this program, mm. */
+  readonly registerLimits: ReadonlyMap<number, number>;
   /** Gaps the proof took for granted, mm, by condition. */
   readonly gaps: ReadonlyMap<number, number>;
   /** It was scaled for the temperature of the work piece, °C. */

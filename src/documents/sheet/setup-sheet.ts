@@ -118,7 +118,20 @@ const planBlocks = (facts: JobFacts, { cut, program }: MadeFacts): readonly Writ
 /** In the unit of the program: a register of an inch program counts inches. */
 const registers = (program: ProgramFacts, unit: ControlUnit): Text => {
   const set = [...program.registers].map(([n, mm]) => symbols`${term(`D${n}`)} = ${setting(mm, unit)}`);
-  return set.length === 0 ? words.noRegisters : words.registers(list(set), unit);
+  if (set.length === 0) return words.noRegisters;
+  const limits = [...program.registers].flatMap(([n]) => limitOf(program, n, unit));
+  return limits.length === 0
+    ? words.registers(list(set), unit)
+    : sentences([words.registers(list(set), unit), words.raised(list(limits), unit)]);
+};
+
+/** Rounded down to the last digit that is shown. */
+const limitOf = ({ registerLimits }: ProgramFacts, number: number, unit: ControlUnit): readonly Text[] => {
+  const limit = registerLimits.get(number);
+  if (limit === undefined) return [];
+  const digits = unit.name === 'inch' ? 1e5 : 1e4;
+  const floored = (Math.floor((limit / unit.millimetres) * digits) / digits) * unit.millimetres;
+  return [symbols`${term(`D${number}`)} ${setting(floored, unit)}`];
 };
 
 const scheduleBlocks = (schedule: HoursFacts['schedule']): readonly WrittenBlock[] =>
@@ -188,6 +201,8 @@ const words = phrases('set-up-sheet', {
   openLines: say`Open lines`,
   stops: say`Stops in program order`,
   registers: (set: Part, unit: ControlUnit) => say`Set the offset registers: ${{ registers: set }} ${{ unit: term(unit.name) }}.`,
+  raised: (limits: Part, unit: ControlUnit) =>
+    say`They may be raised to ${{ limits }} ${{ unit: term(unit.name) }}; beyond that have the program written again.`,
   noRegisters: say`Offset registers: not used; the program is written as wire-centre path.`,
   schedule: say`Schedule`,
   toKnow: say`Before you start`,

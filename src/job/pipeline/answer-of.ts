@@ -7,6 +7,7 @@ import type { Drawing } from '../../drawing/drawing.ts';
 import type { Material } from '../../physics/material/material.ts';
 import { numbered } from '../../plan/numbered.ts';
 import type { CutPlan } from '../../plan/plan.ts';
+import { registerLimits } from '../../plan/wire/register-room.ts';
 import type { Proof } from '../../proof/proof.ts';
 import type { Asked, Head, JobFacts, JobOutcome } from '../../result/facts.ts';
 import type { CutFacts, HoursFacts, ProgramFacts, RefusedFacts } from '../../result/outcome-facts.ts';
@@ -184,6 +185,7 @@ const programFacts = (
   dialect: dialect.name,
   units: dialect.units,
   registers: written.registers,
+  registerLimits: registerLimits(plan, asked.request.question.resolution),
   gaps: written.gaps,
   scaled: proven.setup.scaled,
   proof: { ...proof, findings: inDrawingUnits(proof.findings, asked.drawing.units) },

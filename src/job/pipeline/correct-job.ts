@@ -4,6 +4,7 @@ import { type Correction, correctionOf } from '../../accuracy/correction.ts';
 import { sizeAfter } from '../../accuracy/registers.ts';
 import type { PassTable } from '../../physics/cut/pass-table.ts';
 import type { CutPlan, Kept } from '../../plan/plan.ts';
+import { writtenTighter } from '../../plan/wire/register-room.ts';
 import { isFilled, sideBySide } from '../../sequence/sequence.ts';
 import { type ControlUnit, INCHES, MILLIMETRES } from '../../text/control-unit.ts';
 import { atField, type Finding } from '../../text/finding.ts';
@@ -94,7 +95,14 @@ const measuredCorrection = (
   const sizes = measured.map((m) => ({ ...m, kept: keptOf(plan, m.loop) as Kept }));
   const { registers } = written;
   const { expansion } = asked.material;
-  const correction = correctionOf({ plan, registers, measured: sizes, expansion, tolerance: run.job.tolerance });
+  const correction = correctionOf({
+    plan,
+    registers,
+    measured: sizes,
+    expansion,
+    tolerance: run.job.tolerance,
+    slack: writtenTighter(asked.request.question.resolution),
+  });
   return { ...correction, findings: inDrawingUnits(correction.findings, asked.drawing.units) };
 };
 

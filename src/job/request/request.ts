@@ -7,6 +7,7 @@ import type { Material } from '../../physics/material/material.ts';
 import { sortLoops } from '../../plan/kept-side.ts';
 import type { WantedLine } from '../../plan/open-line.ts';
 import type { Override, PlanQuestion, WantedLoop } from '../../plan/question.ts';
+import { REGISTER_ROOM } from '../../plan/wire/register-room.ts';
 import type { Wanted } from '../../proof/proof.ts';
 import { atField, type Finding } from '../../text/finding.ts';
 import { fixed, name, place } from '../../text/part.ts';
@@ -127,6 +128,7 @@ const questionOf = (drawing: Drawing, run: JobRun, material: Material, loops: re
     run: job.run,
     refused: run.refused,
     outsideCorners: dialect.outsideCorners,
+    registerRoom: dialect.compensation === 'control' ? REGISTER_ROOM : undefined,
     sharpOutside: job.outsideCorners === 'control' ? undefined : job.outsideCorners,
     ...ratesOf(run),
     resolution: { unit: dialect.units === 'inch' ? 25.4 : 1, decimals: dialect.decimals },

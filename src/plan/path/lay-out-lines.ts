@@ -24,7 +24,7 @@ import { spot, thousandths } from '../said.ts';
 import { measuresOf } from '../start/lead-lengths.ts';
 import { tabFor } from '../start/tab.ts';
 import type { WireWithPasses } from '../wire/choose-wire.ts';
-import { marginOf } from '../wire/fit-of-shape.ts';
+import { roomInLine } from '../wire/open-fit.ts';
 import { openedPath } from '../wire/open-path.ts';
 import type { Visit } from './contour-layout.ts';
 import { centreAlong, lapOf, programmedAlong } from './lap.ts';
@@ -73,7 +73,7 @@ const layLine = (line: WantedLine, asked: LinesAsked): LaidLines => {
   // The tab ends where the kerf, not only its middle, comes to the edge of the block.
   const early = parted === undefined ? 0 : Math.max(reach.left, reach.right) * parted.slant;
   const led = { ...extended, after: parted === undefined ? extended.after : parted.beyond + early };
-  const made = line.kept === 'slit' ? slitMade(led, ends, loose, asked) : lineMade(line.kept, led, ends, loose, asked);
+  const made = line.kept === 'slit' ? slitMade(led, ends, loose, asked) : lineMade({ ...line, kept: line.kept }, led, ends, loose, asked);
   if (made === undefined) return { lines: [], findings: [noRoom(line)] };
   const plan: OpenCutPlan = {
     chain: line.id,
@@ -125,16 +125,17 @@ const slitMade = ({ path, before, after }: Extended, { from, to }: Found, loose:
 };
 
 const lineMade = (
-  kept: 'left' | 'right',
+  line: WantedLine & { readonly kept: 'left' | 'right' },
   extended: Extended,
   { from, to }: Found,
   loose: Loosened | undefined,
   { question, best }: LinesAsked,
 ): MadeLine | undefined => {
-  const side = wireSide(kept);
+  const side = wireSide(line.kept);
+  const room = roomInLine(line, best.rows, best.wire, question);
   const laps: PassLap[] = [];
   for (const [i, row] of best.rows.entries()) {
-    const opened = openedPath(extended.path, side, row.offset.value + marginOf(question));
+    const opened = openedPath(extended.path, side, row.offset.value + room);
     if (opened.kind !== 'whole') return undefined;
     laps.push({ lap: lapOf(opened.path, { side, offset: row.offset.value, outsideCorners: question.outsideCorners }), pass: i + 1 });
   }

@@ -4,7 +4,7 @@ import type { Contour } from '../../geometry/contour.ts';
 import type { Point } from '../../geometry/segment.ts';
 import type { LadderRow } from '../../physics/cut/pass-rows.ts';
 import type { Wire } from '../../physics/wire/wire.ts';
-import { firstItem, lastItem, lastOf, type NonEmpty } from '../../sequence/sequence.ts';
+import { firstItem, lastItem, lastOf, mapFilled, type NonEmpty } from '../../sequence/sequence.ts';
 import { type Finding, type Remedy, remedy } from '../../text/finding.ts';
 import { contour, count, fixed, mm, name, type Part, quantity } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
@@ -17,6 +17,7 @@ import { narrowestPlace } from './narrow.ts';
 import { leftBeyond } from './nook.ts';
 import { type NotFollowed, notFollowed } from './not-followed.ts';
 import { openedBy } from './opened-contour.ts';
+import { roomBeside, roomsTried } from './register-room.ts';
 import { type RoundedCorner, roundedCorners } from './rounded-corners.ts';
 
 export interface Fit {
@@ -33,24 +34,35 @@ export interface Fit {
 /** Corners that leave less than this (mm) are not worth a word. */
 const WORTH_SAYING = 0.001;
 
-export const fitOf = (shape: LikeLoops, rows: NonEmpty<LadderRow>, wire: Wire, question: ShopAsked & WorkAsked & WayAsked): Fit => {
+/** With room for a larger register, or without where the shape has none to spare. */
+export const fitOf = (shape: LikeLoops, rows: NonEmpty<LadderRow>, wire: Wire, question: FitAsked): Fit => {
+  const [asked, least] = roomsTried(question);
+  const fit = fitWith(asked, shape, rows, wire, question);
+  return fit.fault === undefined || least === undefined ? fit : fitWith(least, shape, rows, wire, question);
+};
+
+type FitAsked = ShopAsked & WorkAsked & WayAsked;
+
+/** Each pass by itself: roughs may round what skims follow. */
+const fitWith = (room: number, shape: LikeLoops, rows: NonEmpty<LadderRow>, wire: Wire, question: FitAsked): Fit => {
   const { loop, kept } = shape.first.loop;
-  const margin = marginOf(question);
+  const finish = lastOf(rows).offset.value;
+  const ownRoom = roomBeside(loop.contour, kept, finish, room, question);
+  const radii = mapFilled(rows, ({ offset }) => offset.value + (offset.value > finish ? room : ownRoom));
   const opened: Contour[] = [];
-  for (const row of rows) {
-    const outcome = openedBy(loop.contour, kept, row.offset.value + margin);
+  for (const distance of radii) {
+    const outcome = openedBy(loop.contour, kept, distance);
     if (outcome.kind === 'unsound') return unsound(shape, outcome);
-    if (outcome.kind !== 'whole')
-      return tooNarrow(shape, row.offset.value + margin, wire, outcome.kind === 'parts' ? outcome.contours : [], question);
+    if (outcome.kind !== 'whole') return tooNarrow(shape, distance, wire, outcome.kind === 'parts' ? outcome.contours : [], question);
     opened.push(outcome.contour);
   }
   const [first, last] = [firstItem(opened), lastItem(opened)];
-  const widest = rows[0].offset.value + margin;
+  const widest = radii[0];
   const rough = roundedCorners(loop.contour, first, widest, kept);
   // Where the rough cut leaves no more than it leaves in any corner, the skims find no more there either.
   const slot = rough.find((c) => isLost(c, Math.max(widest, question.insideCorner), question));
   if (slot !== undefined) return tooNarrow(shape, slot.radius, wire, [last], question, slot);
-  const radius = lastOf(rows).offset.value + margin;
+  const radius = lastItem(radii);
   const corners = roundedCorners(loop.contour, last, radius, kept);
   const lost = radius > question.insideCorner + 1e-9 ? undefined : corners.find((c) => isLost(c, question.insideCorner, question));
   if (lost !== undefined) return tooNarrow(shape, lost.radius, wire, [last], question, lost);
@@ -69,12 +81,6 @@ export const fitOf = (shape: LikeLoops, rows: NonEmpty<LadderRow>, wire: Wire, q
 /** Whether more stays in a nook than corners of a radius and the tolerance allow. */
 const isLost = ({ nook }: RoundedCorner, radius: number, { tolerance }: WorkAsked): boolean =>
   nook !== undefined && leftBeyond(nook, radius, tolerance) > 0;
-
-/**
- * Programmed inside arcs must stay larger than the register after both are rounded to the last digit of the program:
- * ends, centre and register are off by half a digit each, which adds to at most two and a half; four leaves room.
- */
-export const marginOf = ({ resolution }: WayAsked): number => 4 * resolution.unit * 10 ** -resolution.decimals;
 
 /** A contour that meets itself has no inside and outside to go by: no wire can help. */
 const unsound = (shape: LikeLoops, { why, at }: { readonly why: NotFollowed; readonly at: Point }): Fit => {

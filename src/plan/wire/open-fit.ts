@@ -16,9 +16,10 @@ import { find } from '../findings.ts';
 import { type WantedLine, wireSide } from '../open-line.ts';
 import type { WayAsked, WorkAsked } from '../question.ts';
 import { spot, thousandths } from '../said.ts';
-import { acceptCorners, cornerFault, marginOf } from './fit-of-shape.ts';
+import { acceptCorners, cornerFault } from './fit-of-shape.ts';
 import { type NotFollowed, notFollowed } from './not-followed.ts';
 import { openedPath } from './open-path.ts';
+import { roomsTried } from './register-room.ts';
 
 export interface LineFit {
   /** Why this wire cannot cut the line, in a few words. */
@@ -27,9 +28,21 @@ export interface LineFit {
 }
 
 /** A slit is as wide as its kerf, so every wire fits. */
-export const fitOfLine = (line: WantedLine, rows: NonEmpty<LadderRow>, wire: Wire, question: WorkAsked & WayAsked): LineFit => {
+export const fitOfLine = (line: WantedLine, rows: NonEmpty<LadderRow>, wire: Wire, question: WorkAsked & WayAsked): LineFit =>
+  roomyFit(line, rows, wire, question).fit;
+
+/** mm of room for a larger register in the inside arcs of a line. */
+export const roomInLine = (line: WantedLine, rows: NonEmpty<LadderRow>, wire: Wire, question: WorkAsked & WayAsked): number =>
+  roomyFit(line, rows, wire, question).room;
+
+const roomyFit = (line: WantedLine, rows: NonEmpty<LadderRow>, wire: Wire, question: WorkAsked & WayAsked) => {
+  const [asked, least = asked] = roomsTried(question);
+  const fit = fitWith(asked, line, rows, wire, question);
+  return fit.fault === undefined ? { room: asked, fit } : { room: least, fit: fitWith(least, line, rows, wire, question) };
+};
+
+const fitWith = (margin: number, line: WantedLine, rows: NonEmpty<LadderRow>, wire: Wire, question: WorkAsked & WayAsked): LineFit => {
   if (line.kept === 'slit') return { findings: [] };
-  const margin = marginOf(question);
   const opened: Path[] = [];
   for (const row of rows) {
     const outcome = openedPath(line.path, wireSide(line.kept), row.offset.value + margin);
