@@ -5,7 +5,7 @@ import { z } from 'zod';
 import { DropAnywhere } from './jobs/drop-anywhere.tsx';
 import { PageMasthead } from './jobs/page-masthead.tsx';
 import { wear } from './look/theme.ts';
-import { beginEarly } from './state/early-worker.ts';
+import { beginEarly } from './state/idle-workers.ts';
 import { preferences, readerOf } from './state/preferences.ts';
 import { type Route, useRoute } from './state/route.ts';
 import { ReaderContext, useWords } from './words/use-words.ts';

@@ -1,12 +1,12 @@
 /** One-line answers for jobs that were never opened: worked out one by one beside the page, and kept with the job. */
-import { proxy, wrap } from 'comlink';
+import { proxy } from 'comlink';
 import type { JobSummary } from '../../server/message/job-record.ts';
 import { answeredFromOf, type Line, lineOf } from '../state/answer-line.ts';
+import { takeWorker } from '../state/idle-workers.ts';
 import { inputOf } from '../state/input.ts';
 import { today } from '../state/open-sheet.ts';
 import { pageVersion } from '../state/page-version.ts';
 import { fetchDrawing, fetchJob, fetchShop, saveJob } from '../state/server.ts';
-import type { JobWorker } from '../work/job-worker.ts';
 
 export interface Lines {
   readonly stop: () => void;
@@ -14,8 +14,7 @@ export interface Lines {
 
 /** `tell` is told of each line as soon as it is there, and of the job that is being worked out. */
 export const answerLines = (jobs: readonly JobSummary[], tell: (id: string, line: Line | undefined) => void): Lines => {
-  const thread = new Worker(new URL('../work/worker.ts', import.meta.url), { type: 'module' });
-  const worker = wrap<JobWorker>(thread);
+  const { thread, remote: worker } = takeWorker();
   let stopped = false;
   const answerOne = async (id: string): Promise<void> => {
     const [record, drawing, shop] = await Promise.all([fetchJob(id), fetchDrawing(id), fetchShop()]);

@@ -1,7 +1,7 @@
 /** A second worker for what takes long beside the sheet, so that an edit never waits for it; it gives up its work when the inputs change. */
 import { proxy, type Remote } from 'comlink';
 import type { DrawingFile, JobWorker, Question } from '../work/job-worker.ts';
-import { type WarmWorker, warmWorker } from './runner.ts';
+import { giveBack, takeWorker, type WarmWorker } from './idle-workers.ts';
 
 export interface Aside {
   /** Asks something of the job as it is asked for now. What was asked of an older job is never answered. */
@@ -46,14 +46,15 @@ export const startAside = (drawing: DrawingFile, question: () => Question): Asid
       }
     },
     close() {
-      running?.worker.thread.terminate();
+      if (running?.busy === 0) giveBack(running.worker, drawing);
+      else running?.worker.thread.terminate();
       running = undefined;
     },
   };
 };
 
 const opened = (drawing: DrawingFile): WarmWorker => {
-  const worker = warmWorker();
+  const worker = takeWorker();
   void worker.remote.open(drawing);
   return worker;
 };

@@ -1,7 +1,8 @@
 /** The worker that runs the job: the newest question wins, an answer that takes long can be cancelled, and a worker that died is replaced. */
-import { proxy, type Remote, wrap } from 'comlink';
+import { proxy, type Remote } from 'comlink';
 import type { DrawingFile, JobWorker, Question, Tell } from '../work/job-worker.ts';
 import type { SheetInTexts } from '../work/views.ts';
+import { giveBack, takeWorker, type WarmWorker } from './idle-workers.ts';
 
 export interface Runner {
   /** Asks; an older question that is not answered yet never will be. */
@@ -24,20 +25,8 @@ export interface RunnerEvents {
 /** A run that is younger than this is waited for when a newer question comes: starting the worker anew would take as long, ms. */
 const PATIENCE = 700;
 
-/** A worker that is being loaded, or is ready. */
-export interface WarmWorker {
-  readonly thread: Worker;
-  readonly remote: Remote<JobWorker>;
-}
-
-/** Begins to load the worker: it may do so while drawing and job are still on their way. */
-export const warmWorker = (): WarmWorker => {
-  const thread = new Worker(new URL('../work/worker.ts', import.meta.url), { type: 'module' });
-  return { thread, remote: wrap<JobWorker>(thread) };
-};
-
-export const startRunner = (drawing: DrawingFile, events: RunnerEvents, warm = warmWorker()): Runner =>
-  new OneRunner(drawing, events, warm);
+/** @param warm a worker that may have been loaded while drawing and job were still on their way. */
+export const startRunner = (drawing: DrawingFile, events: RunnerEvents, warm: WarmWorker): Runner => new OneRunner(drawing, events, warm);
 
 class OneRunner implements Runner {
   private current: WarmWorker;
@@ -72,7 +61,8 @@ class OneRunner implements Runner {
 
   close(): void {
     clearTimeout(this.timer);
-    this.current.thread.terminate();
+    if (this.running === undefined) giveBack(this.current, this.drawing);
+    else this.current.thread.terminate();
   }
 
   private lostPatience(): void {
@@ -83,7 +73,7 @@ class OneRunner implements Runner {
 
   private restart(): void {
     this.current.thread.terminate();
-    this.current = opened(warmWorker(), this.drawing);
+    this.current = opened(takeWorker(), this.drawing);
     this.running = undefined;
   }
 
