@@ -12,10 +12,10 @@ const entries = {
   ...Object.fromEntries(tools.map((f) => [`tools/${f.slice(0, -3)}`, `tools/${f}`])),
 };
 
-/** Tests in the browser, each file in a process of its own. */
+/** Tests in the browser: the files of one process share its browser, each has a server of its own. */
 const BROWSER = ['test/browser/**/*.test.ts'];
 
-/** Tests that start servers, threads or the built program: each file has a process of its own too. All others share theirs, and what they import. */
+/** Tests that start servers, threads or the built program: each file has a process of its own. All others share theirs, and what they import. */
 const SERVER = ['src/server/**/*.test.ts', 'test/cli.test.ts'];
 
 /** Node's own imports instead of the bundler's runner, see there. */
@@ -58,7 +58,10 @@ export default defineConfig({
       },
       // How fast the machine is decides nothing here: a test that waits in vain names what it waits for before its own time is over.
       { extends: true, test: { name: 'server', include: SERVER, ...PATIENTLY, ...NATIVELY } },
-      { extends: true, test: { name: 'apart', include: BROWSER, globalSetup: ['test/browser/unpack.ts'], ...PATIENTLY } },
+      {
+        extends: true,
+        test: { name: 'apart', include: BROWSER, globalSetup: ['test/browser/unpack.ts'], isolate: false, ...PATIENTLY },
+      },
     ],
     testTimeout: 120_000,
     hookTimeout: 60_000,

@@ -1,21 +1,24 @@
 /** Inches, and numbers with a decimal comma. */
 import type { Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { answered, copyOfExample, edit, keptInput, sheetOf, word } from './hands.ts';
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { type Desk, desk } from './desk.ts';
+import { answered, copyOfExample, edit, keptInput, smallJob, word } from './hands.ts';
 import { type Stand, stand } from './stand.ts';
 
 describe('in inch, by somebody who writes decimals with a comma', () => {
   let server: Stand;
-  let id: string;
+  let sheet: Desk;
   let page: Page;
+  let id: string;
   beforeAll(async () => {
     server = await stand();
+    sheet = await desk(server, { locale: 'de-DE' });
+    page = sheet.page;
   });
   beforeEach(async () => {
-    id = await copyOfExample(server, { height: 12.7 });
-    ({ page } = await sheetOf(server, id, { locale: 'de-DE' }));
+    id = await smallJob(server, { height: 12.7 });
+    await sheet.sheetOf(id);
   });
-  afterEach(() => page.context().close());
   afterAll(() => server.close());
 
   const kept = () => keptInput(server, id);
@@ -49,6 +52,7 @@ describe('in inch, by somebody who writes decimals with a comma', () => {
   });
 
   it('nothing on the whole page is left in mm, but what the program, the papers and the names say', async () => {
+    await sheet.sheetOf(await copyOfExample(server, { height: 12.7 }));
     await edit(page, 'height', '13 mm');
     await inInch();
     await page.evaluate('document.querySelectorAll("details").forEach((d) => { d.open = true; })');

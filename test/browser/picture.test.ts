@@ -1,7 +1,8 @@
 /** The picture: it is drawn, follows wheel and buttons, and stays fluid when it is large; how fluid is held by the bench. */
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { answered, brought, copyOfExample, putInput, sheetOf } from './hands.ts';
+import { type Desk, desk } from './desk.ts';
+import { answered, brought, copyOfExample, putInput } from './hands.ts';
 import { largeDrawing } from './large-drawing.ts';
 import { strokesPerFrame } from './picture-frames.ts';
 import { atRest, type Stand, stand } from './stand.ts';
@@ -10,8 +11,12 @@ const SEGMENTS = 100_000;
 
 describe('the picture', () => {
   let server: Stand;
+  let sheet: Desk;
+  let page: Page;
   beforeAll(async () => {
     server = await stand();
+    sheet = await desk(server);
+    page = sheet.page;
   });
   afterAll(() => server.close());
 
@@ -37,8 +42,7 @@ describe('the picture', () => {
       overrides: { L3: { tab: 2.5 } },
       kept: { L4: 'leave' },
     });
-    const { page } = await server.open(`/job/${id}`);
-    expect(await answered(page)).toMatch(/^No\./);
+    expect(await sheet.sheetOf(id)).toMatch(/^No\./);
     const list = page.getByRole('region', { name: 'Set by hand', exact: true });
     await expect.poll(() => list.locator('li').count()).toBe(2);
     await page.reload();
@@ -46,11 +50,10 @@ describe('the picture', () => {
     await expect.poll(() => list.locator('li').allTextContents()).toEqual([expect.stringContaining('L4, kept side')]);
     await list.getByRole('button', { name: 'Reset to automatic: L4, kept side' }).click();
     await expect.poll(() => list.count()).toBe(0);
-    await page.context().close();
   });
 
   it('draws the contours, and follows the wheel and the buttons', async () => {
-    const { page } = await sheetOf(server, await copyOfExample(server));
+    await sheet.sheetOf(await copyOfExample(server));
     await page.waitForSelector('.beside canvas');
     await expect.poll(() => inked(page)).toBeGreaterThan(0.003);
     const canvas = page.locator('.beside canvas');
@@ -60,7 +63,6 @@ describe('the picture', () => {
     };
     for (const closer of [() => page.getByRole('button', { name: 'Zoom in' }).click(), () => wheel(-300)])
       await expect.poll(() => closerAndBack(page, closer)).toEqual({ closer: 'another picture', back: 'the same picture' });
-    await page.context().close();
   });
 });
 

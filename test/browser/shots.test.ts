@@ -52,10 +52,8 @@ describe('what the sheet looks like', () => {
   });
 
   it('is as it was accepted: in the dark', async () => {
-    const page = await open(`/job/${id}`, { ...LIGHT, colorScheme: 'dark' });
-    await settledSheet(page);
-    await alike(page, 'dark', toChapter('passes'));
-    await page.context().close();
+    await sheet.emulateMedia({ colorScheme: 'dark' });
+    await alike(sheet, 'dark', toChapter('passes')).finally(() => sheet.emulateMedia({ colorScheme: 'light' }));
   });
 
   it('is as it was accepted: at the machine, on a tablet', async () => {

@@ -4,7 +4,7 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
 import { launch } from './browser.ts';
 import { PATIENCE } from './patience.ts';
 
@@ -27,25 +27,40 @@ export interface OpenPage {
   readonly errors: string[];
 }
 
+/** The browser of all test files of this process, since each needs but a profile of its own in it; it ends with the process. */
+let shared: Promise<Browser> | undefined;
+const sharedBrowser = (): Promise<Browser> => {
+  shared ??= launch();
+  return shared;
+};
+
+/** @param browserFlags for a browser of its own, which ends with the stand. */
 export const stand = async (browserFlags?: readonly string[]): Promise<Stand> => {
   const folder = mkdtempSync(join(tmpdir(), 'kerfwright-browser-'));
-  const browser = await launch(browserFlags);
-  let server = await start(folder, 0);
+  const [browser, first] = await Promise.all([browserFlags === undefined ? sharedBrowser() : launch(browserFlags), start(folder, 0)]);
+  let server = first;
   const { address } = server;
+  const contexts: BrowserContext[] = [];
+  const forget = async (): Promise<void> => {
+    await Promise.all(contexts.splice(0).map((context) => context.close()));
+  };
   return {
     address,
     folder,
-    open: (path, options = {}) => openPage(browser, `${address}${path}`, options),
-    async forget() {
-      await Promise.all(browser.contexts().map((context) => context.close()));
+    async open(path, options = {}) {
+      const context = await browser.newContext({ viewport: SCREEN, locale: 'en-GB', reducedMotion: 'reduce', ...options });
+      contexts.push(context);
+      return openPage(context, `${address}${path}`);
     },
+    forget,
     crash: () => ended(server.child, 'SIGKILL'),
     async restart() {
       if (server.child.exitCode === null && server.child.signalCode === null) return;
       server = await start(folder, Number(new URL(address).port));
     },
     async close() {
-      await browser.close();
+      await forget();
+      if (browserFlags !== undefined) await browser.close();
       await ended(server.child, 'SIGTERM');
       rmSync(folder, { recursive: true, force: true });
     },
@@ -55,13 +70,7 @@ export const stand = async (browserFlags?: readonly string[]): Promise<Stand> =>
 /** The window that a page has unless a test asks for another one. */
 export const SCREEN = { width: 1280, height: 800 };
 
-const openPage = async (browser: Browser, url: string, options: BrowserContextOptions): Promise<OpenPage> => {
-  const context = await browser.newContext({
-    viewport: SCREEN,
-    locale: 'en-GB',
-    reducedMotion: 'reduce',
-    ...options,
-  });
+const openPage = async (context: BrowserContext, url: string): Promise<OpenPage> => {
   context.setDefaultTimeout(PATIENCE);
   const page = await context.newPage();
   const errors: string[] = [];

@@ -1,7 +1,8 @@
 /** A tablet at the machine. */
 import type { Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { answered, copyOfExample, recordOf, sheetOf, word } from './hands.ts';
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { type Desk, desk } from './desk.ts';
+import { answered, copyOfExample, recordOf, word } from './hands.ts';
 import { type Stand, stand } from './stand.ts';
 
 /** Decimals with a comma, as on many tablets. */
@@ -9,17 +10,19 @@ const TABLET = { locale: 'de-DE', viewport: { width: 1180, height: 820 }, hasTou
 
 describe('on a tablet, by touch', () => {
   let server: Stand;
+  let tablet: Desk;
   let page: Page;
   let id: string;
   beforeAll(async () => {
     server = await stand();
+    tablet = await desk(server, TABLET);
+    page = tablet.page;
   });
   beforeEach(async () => {
     id = await copyOfExample(server);
-    ({ page } = await server.open(`/run/${id}`, TABLET));
+    await tablet.turnTo(`/run/${id}`);
     await page.locator('.stops input').first().waitFor();
   });
-  afterEach(() => page.context().close());
   afterAll(() => server.close());
 
   const ticked = () => page.locator('.stops li[data-ticked="true"]');
@@ -100,18 +103,17 @@ describe('on a tablet, by touch', () => {
   });
 
   it('the sheet is worked by touch too, and nothing of it hangs over the edge', async () => {
-    const { page: sheet } = await sheetOf(server, id, TABLET);
-    await word(sheet, 'height').tap();
-    await sheet.locator('.in-sentence input').fill('30');
-    await sheet.locator('.in-sentence input').press('Enter');
-    expect(await answered(sheet)).toContain('30 mm thick');
-    await sheet.locator('.answer .result-word').first().tap();
-    await sheet.waitForSelector('.answer .why-tree');
+    await tablet.sheetOf(id);
+    await word(page, 'height').tap();
+    await page.locator('.in-sentence input').fill('30');
+    await page.locator('.in-sentence input').press('Enter');
+    expect(await answered(page)).toContain('30 mm thick');
+    await page.locator('.answer .result-word').first().tap();
+    await page.waitForSelector('.answer .why-tree');
     for (const width of [1180, 820]) {
-      await sheet.setViewportSize({ width, height: width === 820 ? 1180 : 820 });
-      await expect.poll(() => sheet.evaluate('document.documentElement.scrollWidth - innerWidth')).toBeLessThanOrEqual(0);
+      await page.setViewportSize({ width, height: width === 820 ? 1180 : 820 });
+      await expect.poll(() => page.evaluate('document.documentElement.scrollWidth - innerWidth')).toBeLessThanOrEqual(0);
     }
-    await sheet.context().close();
   });
 });
 
