@@ -25,7 +25,7 @@ describe('the first visit', () => {
   });
 
   it('keeps to itself: every request goes to the server it came from, and the policy forbids scripts from anywhere else', async () => {
-    const { page } = await server.open('/jobs');
+    const { page } = await server.open('/nowhere');
     const asked: string[] = [];
     page.on('request', (request) => asked.push(request.url()));
     const response = await page.goto(`${server.address}/`);
@@ -41,7 +41,7 @@ describe('the first visit', () => {
 
   it('shows the list of jobs to whoever comes again', async () => {
     const { page } = await server.open('/');
-    await answered(page);
+    await page.waitForURL(/\/job\//);
     await page.goto(`${server.address}/`);
     await page.waitForSelector('.job-list');
     await page.locator('.job-line', { hasText: /^Yes/ }).waitFor();
