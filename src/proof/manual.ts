@@ -91,9 +91,9 @@ export const manual: Manual<typeof catalogue> = {
     remedy: 'Let the last pass run over the whole contour, with its own condition.',
   },
   'pass-left-out': {
-    title: 'A pass of the set-up is missing on a contour',
+    title: 'A pass is missing on part of a contour',
     meaning:
-      'The set-up file names the passes by their conditions, and none of this condition came by over more than a quarter of the contour.',
+      'None of the cuts with this condition came by on a stretch of more than 0.5 mm. The passes are those that the set-up file names, in its order; where it names none, those that the program uses anywhere.',
     matters:
       'Each pass is meant for the stock that the one before leaves. Without it the next one has more than it can take: the size may be missed, or the finish, or the wire breaks.',
     remedy: 'Run every pass that the set-up file names, each with its own condition, or name fewer there.',

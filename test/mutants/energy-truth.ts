@@ -20,9 +20,9 @@ const SAME = 1e-6;
 /** Shares of a full kerf: a skim takes a tenth. Between the two nobody can say. */
 const [SOME, MOST] = [0.25, 0.7];
 /** mm of a contour whose last pass is missing: overlaps and ways in are shorter, and nobody can say in between. */
-const [SHORT, LONG] = [0.3, 1.6];
-/** Share of a contour where a pass of the set-up did not come by: a quarter is let pass, and nobody can say a little to either side of it. */
-const [FEW, MANY] = [0.17, 0.34];
+const [SHORT, LONG] = [0.1, 0.45];
+/** mm of a contour that a pass may miss beside a corner. */
+const [FEW, MANY] = [0.35, 0.75];
 /** mm that a pass may leave for the next ones. */
 const STOCK = 0.3;
 /** kg: a piece this light is flushed away; a few squares more or less decide nothing. */
@@ -35,7 +35,7 @@ export const energyTruth = (actions: readonly Action[], cuts: readonly TruthCut[
   const all = [
     choices(actions, question),
     ...(rough - last > SAME
-      ? [roughs(cuts, raster, rough), tabs(cuts, question, raster, rough), faces(cuts, question, last), leftOut(cuts, question, planned)]
+      ? [roughs(cuts, raster, rough), tabs(cuts, question, raster, rough), faces(cuts, question, last), leftOut(cuts, question, radii)]
       : []),
   ];
   return { faults: all.flatMap((t) => t.faults), unclear: all.some((t) => t.unclear) };
@@ -91,27 +91,34 @@ const faces = (cuts: readonly TruthCut[], { wanted, tolerance }: ProofQuestion, 
   };
 };
 
-/** Nothing is said where no set-up names the passes. */
-const leftOut = (cuts: readonly TruthCut[], { wanted }: ProofQuestion, planned: readonly number[] = []): Told => {
-  const shares = planned.flatMap((radius, n) => {
+/** Of the set-up's passes, or else of those that the program uses: the longest stretch of each contour that one of them does not come near. */
+const leftOut = (cuts: readonly TruthCut[], { wanted }: ProofQuestion, radii: readonly number[]): Told => {
+  const stretches = [...new Set(radii)].flatMap((radius) => {
     const own = cuts.filter((c) => Math.abs(c.radius - radius) <= SAME);
-    return wanted.map(({ contour, loop }) => ({ what: `pass ${n + 1} of contour ${loop} is left out`, share: shareWithout(own, contour) }));
+    return wanted.map(({ contour, loop }) => ({
+      what: `a pass of contour ${loop} is left out`,
+      length: longestWithout(own, cuts, contour),
+    }));
   });
   return {
-    faults: shares.flatMap(({ what, share }) => (share > MANY ? [what] : [])),
-    unclear: shares.some(({ share }) => share > FEW && share <= MANY),
+    faults: stretches.flatMap(({ what, length }) => (length > MANY ? [what] : [])),
+    unclear: stretches.some(({ length }) => length > FEW && length <= MANY),
   };
 };
 
-const shareWithout = (own: readonly TruthCut[], { segments }: Contour): number => {
-  let [without, all] = [0, 0];
+/** In a sharp corner no cut gets near, and a wide one less so than a narrow one. */
+const longestWithout = (own: readonly TruthCut[], all: readonly TruthCut[], { segments }: Contour): number => {
+  let [run, most] = [0, 0];
   for (const s of segments) {
     const steps = Math.ceil(lengthOf(s) / 0.1);
-    for (let i = 0; i < steps; i += 1)
-      if (!own.some((c) => reaches(c, pointAt(s, (i + 0.5) / steps), STOCK))) without += lengthOf(s) / steps;
-    all += lengthOf(s);
+    for (let i = 0; i < steps; i += 1) {
+      const at = pointAt(s, (i + 0.5) / steps);
+      const off = (of: readonly TruthCut[]): number => Math.min(...of.map((c) => distanceToSegment(c.segment, at) - c.radius));
+      run = own.some((c) => reaches(c, at, STOCK)) || off(own) <= STOCK + 3 * Math.max(0, off(all)) ? 0 : run + lengthOf(s) / steps;
+      most = Math.max(most, run);
+    }
   }
-  return without / all;
+  return most;
 };
 
 const reaches = ({ segment, radius }: TruthCut, p: Point, tolerance: number): boolean =>

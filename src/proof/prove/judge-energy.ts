@@ -1,81 +1,70 @@
 /** Judges with what energy is cut: full metal and tabs with that of the rough cut, faces last with that of the last pass. */
-import { perimeterOf } from '../../geometry/area.ts';
-import type { Contour } from '../../geometry/contour.ts';
-import { distanceToSegment, lengthOf, pointAt } from '../../geometry/measure.ts';
-import type { Point } from '../../geometry/segment.ts';
-import { itemAt } from '../../sequence/sequence.ts';
+import { itemAt, sideBySide } from '../../sequence/sequence.ts';
 import { contour, count, mm } from '../../text/part.ts';
 import { say } from '../../text/say.ts';
 import { blockName } from '../block-name.ts';
 import { find } from '../findings.ts';
-import type { Reason } from '../proof.ts';
-import { type Energies, halfKerf, SAME_ENERGY } from '../sweep/energies.ts';
+import type { ProofQuestion, Reason } from '../proof.ts';
+import { energyOf } from '../sweep/energies.ts';
 import { moved } from '../sweep/loose.ts';
+import type { Proven } from '../sweep/proven-group.ts';
 import { CRUMB_MASS } from '../sweep/release.ts';
+import type { Coverage } from '../sweep/unfinished.ts';
 import { type Evidence, lineOf, nearestBlock, reason, spot } from './evidence.ts';
 
-/** Shorter stretches, mm, are where passes overlap or the wire comes in. */
-const STRETCH = 0.75;
+/** Less of a face, mm, lies where passes overlap or the wire comes in. */
+const OVERLAP = 0.2;
+
+/** Beside a corner, sharp to the wire, a pass that leaves stock turns earlier than the last one, mm. */
+const CORNER = 0.5;
 
 /** A program with the wrong condition has it at every opening; a few places say enough. */
 const MOST = 20;
 
-/** Nothing can be told where all gaps are one, nor where a cut has none that is known, which is said already. */
+/** Nothing can be told where there is one pass, nor where a cut has no gap that is known, which is said already. */
 export const energyReasons = (evidence: Evidence): readonly Reason[] => {
-  const { energies } = evidence.trace;
-  if (energies.rough - energies.last <= SAME_ENERGY || evidence.trace.withoutGap.length > 0) return missing(evidence);
-  return [...missing(evidence), ...roughs(evidence, energies), ...tabs(evidence, energies), ...faces(evidence), ...leftOut(evidence)];
+  if (evidence.trace.passes.length < 2 || evidence.trace.withoutGap.length > 0) return missing(evidence);
+  return [...missing(evidence), ...roughs(evidence), ...tabs(evidence), ...faces(evidence), ...leftOut(evidence)];
 };
 
-/** A pass leaves no more stock, mm, than this for the next: a cut that runs further from the face is none of its passes. */
-const STOCK = 0.3;
+/** What is to be finished: contours and open lines, by name, with what is known of their passes. */
+const facesOf = (
+  { group, outcome: { covered } }: Proven,
+  { wanted, wantedOpen = [] }: ProofQuestion,
+): readonly (readonly [string, Coverage])[] => [
+  ...sideBySide(group.wanted, covered.wanted).map(([n, c]) => [itemAt(wanted, n).loop, c] as const),
+  ...sideBySide(group.open, covered.open).map(([n, c]) => [itemAt(wantedOpen, n).chain, c] as const),
+];
 
-/** Places on a contour, as far apart as each other, that are asked which passes came by. At a quarter of them a needle may keep the wire off. */
-const PLACES = 12;
+const isUnfinished = ({ unfinished }: Coverage): boolean => unfinished !== undefined && unfinished.length >= OVERLAP;
 
 /** A pass in between that never ran: the last one alone reaches every size, but not with the stock that was left for two. */
 const leftOut = (evidence: Evidence): readonly Reason[] => {
   const { proven, question, trace, blocks } = evidence;
+  const isLast = (pass: number): boolean => energyOf(itemAt(trace.passes, pass), trace.passes).isLast;
   return proven
-    .flatMap((p) => {
-      const cuts = p.group.cuts.map((c) => itemAt(trace.cuts, c));
-      return p.group.wanted.flatMap((n) => {
-        const { loop, contour: drawn } = itemAt(question.wanted, n);
-        const places = placesOn(drawn);
-        return (question.passes ?? []).flatMap((setting, turn) => {
-          const radius = halfKerf(question, setting);
-          if (radius === undefined) return [];
-          const own = cuts.filter((c) => Math.abs(c.radius - radius) <= SAME_ENERGY);
-          const without = places.filter((at) => own.every(({ segment }) => distanceToSegment(segment, at) > radius + STOCK));
-          return without.length <= PLACES / 4 ? [] : [{ p, loop, turn, setting, at: itemAt(without, 0) }];
-        });
-      });
-    })
+    .flatMap((p) =>
+      facesOf(p, question).flatMap(([loop, coverage]) =>
+        coverage.leftOut
+          // A face that is not finished is told as that.
+          .filter(({ length, pass }) => length > CORNER && !(isLast(pass) && isUnfinished(coverage)))
+          .map((stretch) => ({ p, loop, stretch })),
+      ),
+    )
     .slice(0, MOST)
-    .map(({ p, loop, turn, setting, at }) => {
+    .map(({ p, loop, stretch: { pass, length, at: local } }) => {
+      const at = moved(local, p.origin);
       const block = nearestBlock(evidence, p, at);
+      const { setting } = itemAt(trace.passes, pass);
       const text = say(
         'pass-left-out',
-      )`Pass ${{ turn: count(turn + 1) }} of the contour ${{ loop: contour(loop) }}, with condition ${{ setting: count(setting) }}, is missing over more than a quarter of the way round.`;
+      )`Pass ${{ turn: count(pass + 1) }} of the contour ${{ loop: contour(loop) }}, with condition ${{ setting: count(setting) }}, is missing over ${{ length: mm(length) }} of the way round.`;
       const more = {
         place: spot(at, loop),
         remedy: say('pass-left-out.remedy')`Run every pass that the set-up file names, each with its own condition, or name fewer there.`,
       };
       return reason(find('pass-left-out', text, more), blocks, block, at);
     });
-};
-
-/** Evenly along its length: many short segments in one corner count for no more than they are long. */
-const placesOn = (drawn: Contour): readonly Point[] => {
-  const step = perimeterOf(drawn) / PLACES;
-  let way = 0;
-  return drawn.segments.flatMap((s) => {
-    const [start, length] = [way, lengthOf(s)];
-    way += length;
-    const first = Math.ceil(start / step - 0.5);
-    const count = Math.ceil(way / step - 0.5) - first;
-    return Array.from({ length: count }, (_, n) => pointAt(s, ((first + n + 0.5) * step - start) / length));
-  });
 };
 
 /** Where a register alone gave the gap although conditions are chosen by word, or elsewhere in the program. */
@@ -89,10 +78,10 @@ const missing = ({ actions, question, blocks }: Evidence): readonly Reason[] => 
   return [reason(find('condition-missing', text, { ...lineOf(blocks, first.block), remedy }), blocks, first.block)];
 };
 
-const roughs = ({ proven, trace, blocks }: Evidence, { rough }: Energies): readonly Reason[] =>
+const roughs = ({ proven, trace, blocks }: Evidence): readonly Reason[] =>
   proven
     .flatMap(({ group, outcome }) => outcome.inFull.map((c) => itemAt(trace.cuts, itemAt(group.cuts, c))))
-    .filter((cut) => cut.radius < rough - SAME_ENERGY)
+    .filter((cut) => !cut.energy.isRough)
     .slice(0, MOST)
     .map(({ block, setting, segment }) => {
       const text = say(
@@ -105,9 +94,9 @@ const roughs = ({ proven, trace, blocks }: Evidence, { rough }: Energies): reado
       return reason(find('rough-on-skim-energy', text, more), blocks, block, segment.from);
     });
 
-const tabs = ({ loose, trace, blocks }: Evidence, { rough }: Energies): readonly Reason[] =>
+const tabs = ({ loose, trace, blocks }: Evidence): readonly Reason[] =>
   loose
-    .filter(({ finding, cut }) => finding.mass > CRUMB_MASS && itemAt(trace.cuts, cut).radius < rough - SAME_ENERGY)
+    .filter(({ finding, cut }) => finding.mass > CRUMB_MASS && !itemAt(trace.cuts, cut).energy.isRough)
     .slice(0, MOST)
     .map(({ finding: { block, at, loop } }) => {
       const text = say('tab-on-skim-energy')`In ${{ block: blockName(blocks, block) }} a piece is cut free with the energy of a skim.`;
@@ -119,12 +108,12 @@ const tabs = ({ loose, trace, blocks }: Evidence, { rough }: Energies): readonly
     });
 
 const faces = ({ proven, question, trace, blocks }: Evidence): readonly Reason[] =>
-  proven.flatMap(({ group, origin, outcome }) =>
-    outcome.unfinished.flatMap((u, n) => {
-      if (u === undefined || u.length < STRETCH) return [];
-      const { loop } = itemAt(question.wanted, itemAt(group.wanted, n));
-      const { block } = itemAt(trace.cuts, itemAt(group.cuts, u.cut));
-      const at = moved(u.at, origin);
+  proven.flatMap((p) =>
+    facesOf(p, question).flatMap(([loop, coverage]) => {
+      const u = isUnfinished(coverage) ? coverage.unfinished : undefined;
+      if (u === undefined) return [];
+      const { block } = itemAt(trace.cuts, itemAt(p.group.cuts, u.cut));
+      const at = moved(u.at, p.origin);
       const text = say(
         'finish-on-rough-energy',
       )`On the contour ${{ loop: contour(loop) }} the last pass does not reach ${{ length: mm(u.length) }} of the face: the last cut there is that of ${{ block: blockName(blocks, block) }}.`;

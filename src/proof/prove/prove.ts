@@ -18,7 +18,7 @@ import { outlineOf, placedAt } from '../sweep/outline.ts';
 import type { GroupOutcome, Proven } from '../sweep/proven-group.ts';
 import { releaseOf } from '../sweep/release.ts';
 import { RESOLUTION } from '../sweep/sweep.ts';
-import { unfinishedOf } from '../sweep/unfinished.ts';
+import { coveredBy } from '../sweep/unfinished.ts';
 import type { Trace } from '../sweep/wire-doings.ts';
 import { traceOf } from '../sweep/wire-doings.ts';
 import { type Judged, judge } from './judge.ts';
@@ -124,7 +124,7 @@ const outcomeOf = (work: GroupWork): GroupOutcome => {
     throughMetal: release.throughMetal,
     starts: release.starts,
     inFull: release.inFull,
-    unfinished: unfinishedOf(work),
+    covered: coveredBy(work),
     measures: contours,
     open,
     openings: release.empty.map(outlineOf),

@@ -97,7 +97,7 @@ const measureOf = (
   const halfKerf = Math.max(...work.cuts.map((c) => c.radius), work.wireRadius);
   const excuse = excuser(m, corners, work.insideCorner);
   // What no path of this wire gets out of a corner is not the program's doing: it has all of the tolerance.
-  const last = work.energies.last;
+  const last = Math.min(...work.passes.map((p) => p.radius));
   const reached = last > work.insideCorner && Number.isFinite(last) ? excuser(m, corners, last) : excuse;
   const standing = standingOf(profile, m.contour, halfKerf, excuse);
   const whole = standing.length === 0;

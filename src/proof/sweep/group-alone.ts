@@ -8,7 +8,7 @@ import type { Point, Segment } from '../../geometry/segment.ts';
 import { itemAt, mapFilled } from '../../sequence/sequence.ts';
 import type { ProofQuestion } from '../proof.ts';
 import { allowedTo } from '../share.ts';
-import type { Energies } from './energies.ts';
+import type { Energy, Pass } from './energies.ts';
 import type { Group } from './groups.ts';
 import { type TabMetal, UNKNOWN_STRENGTH } from './tab.ts';
 import type { SweptCut, Trace, Travel } from './wire-doings.ts';
@@ -29,7 +29,7 @@ export interface GroupWork {
   /** Of the tolerance, for the program. */
   readonly allowed: number;
   readonly insideCorner: number;
-  readonly energies: Energies;
+  readonly passes: readonly Pass[];
   readonly tabMetal: TabMetal;
 }
 
@@ -40,6 +40,7 @@ export interface WorkCut {
   readonly run: number;
   /** Follows straight on the cut before it in the list, with nothing of another group between. */
   readonly follows: boolean;
+  readonly energy: Energy;
 }
 
 export interface PlacedWork {
@@ -86,7 +87,7 @@ export const workOf = (group: Group, trace: Trace, { travelsAfter, starts }: Way
     tolerance: question.tolerance,
     allowed: allowedTo(question),
     insideCorner: question.insideCorner,
-    energies: trace.energies,
+    passes: trace.passes,
     tabMetal: { height: question.height, density: question.density, strength: question.strength ?? UNKNOWN_STRENGTH },
   };
   return { work, origin, fingerprint: Float64Array.from(numbers) };
@@ -104,8 +105,8 @@ const cutsOf = (group: Group, cuts: readonly SweptCut[], local: Localiser, numbe
     const before = cuts[i - 1];
     if (before?.run !== cut.run) run += 1;
     const follows = before !== undefined && before.run === cut.run && itemAt(group.cuts, i - 1) + 1 === itemAt(group.cuts, i);
-    numbers.push(cut.radius, run, follows ? 1 : 0);
-    return { segment: local.segment(cut.segment), radius: cut.radius, run, follows };
+    numbers.push(cut.radius, cut.energy.pass ?? -1, run, follows ? 1 : 0);
+    return { segment: local.segment(cut.segment), radius: cut.radius, run, follows, energy: cut.energy };
   });
 };
 

@@ -4,7 +4,7 @@ import type { Measures } from './deviation.ts';
 import type { Group } from './groups.ts';
 import type { Outline } from './outline.ts';
 import type { FreedPiece, Release } from './release.ts';
-import type { Unfinished } from './unfinished.ts';
+import type { Covered } from './unfinished.ts';
 
 export interface GroupOutcome extends Pick<Release, 'fresh' | 'removed' | 'throughMetal' | 'starts' | 'inFull'> {
   readonly pieces: readonly (Omit<FreedPiece, 'loop' | 'openings'> & {
@@ -16,8 +16,7 @@ export interface GroupOutcome extends Pick<Release, 'fresh' | 'removed' | 'throu
   readonly measures: Measures['contours'];
   readonly open: Measures['open'];
   readonly openings: readonly Outline[];
-  /** By wanted contour, where another pass than the last one cut it last. */
-  readonly unfinished: readonly (Unfinished | undefined)[];
+  readonly covered: Covered;
 }
 
 export interface Proven {

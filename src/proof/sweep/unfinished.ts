@@ -1,47 +1,114 @@
-/** Which faces the last pass did not reach: the size may be right there, and the finish is that of an earlier pass. */
+/** Which passes came by on each face: the size may be right there, and the finish that of an earlier pass, or the stock that of two. */
 import { perimeterOf } from '../../geometry/area.ts';
+import type { Chain } from '../../geometry/contour.ts';
 import { distanceToSegment, lengthOf, pointAt } from '../../geometry/measure.ts';
 import type { Point } from '../../geometry/segment.ts';
 import { itemAt } from '../../sequence/sequence.ts';
-import { SAME_ENERGY } from './energies.ts';
+import { drawnLine, turnsRound } from '../drawn-line.ts';
 import type { GroupWork, WorkCut } from './group-alone.ts';
+import { inSlit } from './open-line-deviation.ts';
 
-/** Places along a contour stand this far apart, mm, and there are so many at most. */
-const SPACING = 0.5;
-const MOST_PLACES = 400;
+/** Places along a face stand this far apart, mm, and there are so many at most. */
+const SPACING = 0.1;
+const MOST_PLACES = 1200;
 
-export interface Unfinished {
-  readonly at: Point;
-  /** mm of the contour. */
-  readonly length: number;
-  /** The cut that was the last there. */
-  readonly cut: number;
+/** A pass leaves no more stock, mm, than this for the next: a cut that runs further from the face is none of its passes. */
+const STOCK = 0.3;
+
+/**
+ * Where even the nearest cut stays off, as in a needle, a wider one stays off further: by no more than this many times as much, since offsets
+ * of one job lie no further apart.
+ */
+const WIDER = 3;
+
+/** Of one face. */
+export interface Coverage {
+  /** Where another pass than the last one cut last, all such stretches together; none where the last one did. */
+  readonly unfinished?: (Stretch & { readonly cut: number }) | undefined;
+  /** Passes that did not come by, by their number, and the longest stretch that each missed: beside every corner it may miss a little. */
+  readonly leftOut: readonly (Stretch & { readonly pass: number })[];
 }
 
-/** Where a contour was cut last by another pass than the last one; by wanted contour. */
-export const unfinishedOf = (work: GroupWork): readonly (Unfinished | undefined)[] =>
-  work.wanted.map(({ contour }) => {
-    const spacing = Math.max(SPACING, perimeterOf(contour) / MOST_PLACES);
-    let found: Unfinished | undefined;
-    for (const s of contour.segments) {
-      const steps = Math.max(1, Math.round(lengthOf(s) / spacing));
-      for (let i = 0; i < steps; i += 1) {
-        const at = pointAt(s, (i + 0.5) / steps);
-        const cut = lastCutAt(work, at);
-        if (cut === undefined || itemAt(work.cuts, cut).radius <= work.energies.last + SAME_ENERGY) continue;
-        found = { at: found?.at ?? at, length: (found?.length ?? 0) + lengthOf(s) / steps, cut: found?.cut ?? cut };
-      }
-    }
-    return found;
-  });
+interface Stretch {
+  /** Where it begins. */
+  readonly at: Point;
+  /** mm of the face. */
+  readonly length: number;
+}
 
-const lastCutAt = ({ cuts, tolerance }: GroupWork, at: Point): number | undefined => {
-  for (let c = cuts.length - 1; c >= 0; c -= 1) if (reaches(itemAt(cuts, c), at, tolerance)) return c;
-  return undefined;
+/** Of wanted contours, and of open lines with one side kept, as far as they lie in the block and in the mouth of no slit. */
+export interface Covered {
+  readonly wanted: readonly Coverage[];
+  readonly open: readonly Coverage[];
+}
+
+export const coveredBy = (work: GroupWork): Covered => {
+  const block = work.block && drawnLine(work.block);
+  const inBlock = (at: Point): boolean => block === undefined || turnsRound(block, at) !== 0;
+  const inMouth = inSlit(work);
+  return {
+    wanted: work.wanted.map(({ contour }) => coverageOf(work, contour, (at) => !inMouth(at))),
+    // A slit is as wide as one kerf: it has one pass.
+    open: work.open.map((line) =>
+      line.kept === 'slit' ? NOTHING : coverageOf(work, line.path, (at) => inBlock(at) && !inMouth(at, line)),
+    ),
+  };
 };
 
-const reaches = ({ segment, radius }: WorkCut, at: Point, tolerance: number): boolean => {
-  const reach = radius + tolerance;
+const NOTHING: Coverage = { leftOut: [] };
+
+const coverageOf = (work: GroupWork, face: Chain, isFace: (at: Point) => boolean): Coverage => {
+  let unfinished: Coverage['unfinished'];
+  const missed = work.passes.map(() => longest());
+  for (const { at, step } of placesOn(face)) {
+    const isWanted = isFace(at);
+    const last = isWanted ? work.cuts.findLastIndex((cut) => reaches(cut, at, work.tolerance)) : -1;
+    if (last >= 0 && !itemAt(work.cuts, last).energy.isLast)
+      unfinished = { at: unfinished?.at ?? at, length: (unfinished?.length ?? 0) + step, cut: unfinished?.cut ?? last };
+    const missing = isWanted ? missingAt(work, at) : NONE;
+    for (const [pass, stretch] of missed.entries()) stretch.go(at, step, missing.has(pass));
+  }
+  return { unfinished, leftOut: missed.flatMap((m, pass) => m.found().map((stretch) => ({ ...stretch, pass }))) };
+};
+
+const NONE: ReadonlySet<number> = new Set();
+
+const placesOn = function* (face: Chain): Iterable<{ readonly at: Point; readonly step: number }> {
+  const most = Math.max(SPACING, perimeterOf(face) / MOST_PLACES);
+  for (const s of face.segments) {
+    const steps = Math.max(1, Math.round(lengthOf(s) / most));
+    for (let i = 0; i < steps; i += 1) yield { at: pointAt(s, (i + 0.5) / steps), step: lengthOf(s) / steps };
+  }
+};
+
+/** The longest of the stretches that are gone along one after the other. */
+const longest = () => {
+  let run: Stretch | undefined;
+  let most: Stretch | undefined;
+  return {
+    go: (at: Point, step: number, isOn: boolean): void => {
+      run = isOn ? { at: run?.at ?? at, length: (run?.length ?? 0) + step } : undefined;
+      if (run !== undefined && run.length > (most?.length ?? 0)) most = run;
+    },
+    found: (): readonly Stretch[] => (most === undefined ? [] : [most]),
+  };
+};
+
+/** Passes of which no cut came near enough to the place. */
+const missingAt = ({ cuts, passes }: GroupWork, at: Point): ReadonlySet<number> => {
+  const due = new Set(passes.keys());
+  for (let c = cuts.length - 1; c >= 0 && due.size > 0; c -= 1) {
+    const cut = itemAt(cuts, c);
+    if (cut.energy.pass !== undefined && due.has(cut.energy.pass) && reaches(cut, at, STOCK)) due.delete(cut.energy.pass);
+  }
+  if (due.size === 0) return due;
+  const left = (of: readonly WorkCut[]): number => Math.min(...of.map(({ segment, radius }) => distanceToSegment(segment, at) - radius));
+  const allowed = STOCK + WIDER * Math.max(0, left(cuts));
+  return new Set([...due].filter((pass) => left(cuts.filter((c) => c.energy.pass === pass)) > allowed));
+};
+
+const reaches = ({ segment, radius }: WorkCut, at: Point, beyond: number): boolean => {
+  const reach = radius + beyond;
   const { from, to } = segment;
   const more = segment.kind === 'arc' ? 2 * segment.radius + reach : reach;
   if (at.x < Math.min(from.x, to.x) - more || at.x > Math.max(from.x, to.x) + more) return false;

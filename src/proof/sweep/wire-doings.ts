@@ -6,7 +6,7 @@ import type { Action } from '../../nc/read/program.ts';
 import { itemAt } from '../../sequence/sequence.ts';
 import { isForTheWire, type StopPurpose } from '../../text/stop-purpose.ts';
 import type { Text } from '../../text/text.ts';
-import { type Energies, energiesOf } from './energies.ts';
+import { type Energy, energyOf, type Pass, passesOf } from './energies.ts';
 
 /** One cutting move of the wire's centre. */
 export interface SweptCut {
@@ -20,6 +20,7 @@ export interface SweptCut {
   readonly run: number;
   /** Condition or register by whose gap it cuts, 0 for none. */
   readonly setting: number;
+  readonly energy: Energy;
 }
 
 export interface Stop {
@@ -58,7 +59,8 @@ export interface Trace {
   readonly cuts: readonly SweptCut[];
   readonly stops: readonly Stop[];
   readonly travels: readonly Travel[];
-  readonly energies: Energies;
+  /** Of the set-up, else of the program. */
+  readonly passes: readonly Pass[];
   /** What is done to the wire behind the last cut. */
   readonly atEnd: readonly WireDoing[];
   /** Cuts for which neither condition nor register gives a gap: their actions. */
@@ -75,7 +77,7 @@ export interface Gaps {
 
 export const traceOf = (actions: readonly Action[], gaps: Gaps): Trace => {
   const numbers = gapNumbers(actions, gaps.gaps);
-  const cuts: SweptCut[] = [];
+  const swept: Omit<SweptCut, 'energy'>[] = [];
   const withoutGap: number[] = [];
   let run = 0;
   let running = false;
@@ -92,7 +94,7 @@ export const traceOf = (actions: readonly Action[], gaps: Gaps): Trace => {
     running = true;
     const gap = gaps.gaps.get(numbers[i] ?? Number.NaN);
     if (gap === undefined) withoutGap.push(i);
-    cuts.push({
+    swept.push({
       action: i,
       block: action.block,
       segment: action.centre,
@@ -101,16 +103,15 @@ export const traceOf = (actions: readonly Action[], gaps: Gaps): Trace => {
       setting: numbers[i] ?? 0,
     });
   });
+  const passes = passesOf(swept, gaps);
+  const cuts = swept.map((cut) => ({ ...cut, energy: energyOf(cut, passes) }));
   return {
     cuts,
     stops: stopsOf(actions, cuts),
     travels: travelsOf(actions, cuts, asksOf(gaps)),
     atEnd: travelOf(actions, (cuts.at(-1)?.action ?? -1) + 1, actions.length, cuts.length - 1, asksOf(gaps)).doings,
     withoutGap,
-    energies: energiesOf(
-      cuts.map((c) => c.radius),
-      gaps,
-    ),
+    passes,
   };
 };
 
