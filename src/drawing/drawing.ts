@@ -45,6 +45,8 @@ export interface OpenChain {
   readonly layer: string;
   readonly hidden: boolean;
   readonly length: number;
+  /** As of a loop. */
+  readonly fitDeviation: number;
 }
 
 /** A POINT of the drawing, in mm; a shop may mark start holes so. */

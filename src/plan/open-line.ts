@@ -10,6 +10,8 @@ export interface WantedLine {
   readonly id: string;
   readonly path: Path;
   readonly kept: OpenKept;
+  /** mm by which it may leave the curve that was drawn, where arcs stand for it; none when left out. */
+  readonly fit?: number | undefined;
 }
 
 /**

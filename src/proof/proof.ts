@@ -21,6 +21,8 @@ export interface WantedOpen {
   readonly chain: string;
   readonly path: Path;
   readonly kept: 'left' | 'right' | 'slit';
+  /** As of a wanted contour. */
+  readonly fit?: number | undefined;
 }
 
 export interface ProofQuestion {

@@ -10,7 +10,7 @@ import type { SingleLoops } from '../piece/doubled.ts';
 import { dropDoubledLoops } from '../piece/doubled.ts';
 import type { Doubled } from '../piece/doubled-pieces.ts';
 import type { FoundLoop } from '../piece/loop-found.ts';
-import { foundLoop } from '../piece/loop-found.ts';
+import { deviationOf, foundLoop } from '../piece/loop-found.ts';
 import { dropOverlaps } from '../piece/overlap.ts';
 import type { DrawnPiece, Step } from '../piece/piece.ts';
 import { layerOf, segmentsOf } from '../piece/piece.ts';
@@ -30,6 +30,7 @@ export interface FoundChain {
   readonly layer: string;
   readonly hidden: boolean;
   readonly length: number;
+  readonly deviation: number;
   readonly from: Point;
   readonly to: Point;
   /** Those of its ends that lie on a closed loop. */
@@ -184,6 +185,7 @@ const foundChain = (steps: readonly Step[], onLoop: readonly Point[]): FoundChai
     layer: layerOf(steps.map((s) => s.piece)),
     hidden: steps.every((s) => s.piece.hidden),
     length: perimeterOf(whole),
+    deviation: deviationOf(steps),
     from: startOf(first),
     to: endOf(lastItem(steps)),
     onLoop,

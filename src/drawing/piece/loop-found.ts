@@ -33,13 +33,16 @@ export const foundLoop = (steps: readonly Step[], hidden: boolean): FoundLoop =>
     contour: whole,
     layer: layerOf(steps.map((s) => s.piece)),
     hidden,
-    deviation: steps.reduce((most, s) => Math.max(most, s.piece.deviation), 0),
+    deviation: deviationOf(steps),
     area: Math.abs(areaOf(drawn) + excess),
     perimeter: perimeterOf(whole),
     middle: { x: (bounds.minX + bounds.maxX) / 2, y: (bounds.minY + bounds.maxY) / 2 },
     bounds,
   };
 };
+
+/** mm by which what was drawn may lie off the arcs that stand for it. */
+export const deviationOf = (steps: readonly Step[]): number => steps.reduce((most, s) => Math.max(most, s.piece.deviation), 0);
 
 /** The segments of a closed round of steps, where parts of one cut line or arc that follow each other are one again. */
 const joinedParts = (steps: readonly Step[]): Segment[] => {

@@ -45,4 +45,11 @@ export const finishedLoops = (loops: readonly FoundLoop[], nesting: ReadonlyMap<
   });
 
 export const finishedChains = (chains: readonly (FoundChain & { readonly id: string })[], units: DrawingUnits): OpenChain[] =>
-  chains.map(({ id, path, layer, hidden }) => ({ id, path, layer, hidden, length: perimeterOf(path) / units.millimetres }));
+  chains.map(({ id, path, layer, hidden, deviation }) => ({
+    id,
+    path,
+    layer,
+    hidden,
+    length: perimeterOf(path) / units.millimetres,
+    fitDeviation: deviation,
+  }));

@@ -129,7 +129,7 @@ export const proofQuestion = (
 const openOf = ({ leads = [] }: SetupFile, lines: readonly WantedLine[]): Pick<ProofQuestion, 'wantedOpen'> => {
   if (lines.length + leads.length === 0) return {};
   const ways = leads.map(({ from, to }, i): WantedOpen => ({ chain: `lead ${i + 1}`, path: path([line(from, to)]), kept: 'slit' }));
-  return { wantedOpen: [...lines.map(({ id, path: along, kept }): WantedOpen => ({ chain: id, path: along, kept })), ...ways] };
+  return { wantedOpen: [...lines.map(({ id, path: along, kept, fit }): WantedOpen => ({ chain: id, path: along, kept, fit })), ...ways] };
 };
 
 export const cornersOf = (block: Contour): { readonly low: { x: number; y: number }; readonly high: { x: number; y: number } } => {

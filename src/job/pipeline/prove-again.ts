@@ -80,10 +80,10 @@ const linesOf = (
   drawing: Drawing,
   { open = {} }: SetupFile,
 ): { readonly lines: readonly WantedLine[]; readonly missing: readonly string[] } => {
-  const asked = Object.entries(open).map(([id, kept]) => ({ id, kept, path: drawing.openChains.find((c) => c.id === id)?.path }));
+  const asked = Object.entries(open).map(([id, kept]) => ({ id, kept, chain: drawing.openChains.find((c) => c.id === id) }));
   return {
-    lines: asked.flatMap(({ id, kept, path }) => (path === undefined ? [] : [{ id, kept, path }])),
-    missing: asked.filter((a) => a.path === undefined).map((a) => a.id),
+    lines: asked.flatMap(({ id, kept, chain }) => (chain === undefined ? [] : [{ id, kept, path: chain.path, fit: chain.fitDeviation }])),
+    missing: asked.filter((a) => a.chain === undefined).map((a) => a.id),
   };
 };
 

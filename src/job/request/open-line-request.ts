@@ -20,7 +20,7 @@ export const openRequest = (drawing: Drawing, { open }: Pick<Job, 'open'>): Open
   const asked = Object.entries(open);
   const lines = asked.flatMap(([id, kept]): WantedLine[] => {
     const chain = known.get(id);
-    return chain === undefined || kept === 'leave' ? [] : [{ id, path: chain.path, kept }];
+    return chain === undefined || kept === 'leave' ? [] : [{ id, path: chain.path, kept, fit: chain.fitDeviation }];
   });
   const findings = asked.filter(([id]) => !known.has(id)).map(([id]) => unknown(id, [...known.keys()]));
   return { lines, findings };

@@ -7,7 +7,7 @@ import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { blockName, whereIs } from '../block-name.ts';
 import { find } from '../findings.ts';
-import type { OpenProof, Reason, WantedOpen } from '../proof.ts';
+import type { OpenProof, ProofQuestion, Reason, WantedOpen } from '../proof.ts';
 import { allowedTo } from '../share.ts';
 import { moved } from '../sweep/loose.ts';
 import type { OpenMeasure } from '../sweep/open-line-deviation.ts';
@@ -17,16 +17,20 @@ import type { Evidence } from './evidence.ts';
 import { allowance, nearestBlock, reason, spot } from './evidence.ts';
 
 export const openProofOf = ({ question }: Evidence, line: number, measure: OpenMeasure, origin: Point): OpenProof => {
-  const { chain, kept } = itemAt(question.wantedOpen ?? [], line);
+  const wanted = itemAt(question.wantedOpen ?? [], line);
+  const { chain, kept } = wanted;
   const { leftMost, gougeMost } = measure;
   return {
     chain,
     kept,
     leftMost: { at: moved(leftMost.at, origin), amount: leftMost.amount },
     gougeMost: { at: moved(gougeMost.at, origin), amount: gougeMost.amount },
-    state: stateOf(measure, allowedTo(question)),
+    state: stateOf(measure, allowedFor(question, wanted)),
   };
 };
+
+/** mm that is left for the cut where arcs stand for the curve that was drawn. */
+const allowedFor = (question: ProofQuestion, { fit = 0 }: WantedOpen): number => allowedTo(question) - fit;
 
 /** Right only when it would still be right with the greatest error of the measurement against it. A line beside the block is no cut. */
 const stateOf = ({ leftMost, gougeMost, standing, length }: OpenMeasure, allowed: number): OpenProof['state'] => {
@@ -36,7 +40,7 @@ const stateOf = ({ leftMost, gougeMost, standing, length }: OpenMeasure, allowed
 
 export const openReasons = (evidence: Evidence, p: Proven, line: number, measure: OpenMeasure): readonly Reason[] => {
   const wanted = itemAt(evidence.question.wantedOpen ?? [], line);
-  const allowed = allowedTo(evidence.question);
+  const allowed = allowedFor(evidence.question, wanted);
   const state = stateOf(measure, allowed);
   if (state === 'right') return [];
   const context: Context = { evidence, p, wanted, measure };
@@ -82,7 +86,7 @@ const left = (context: Context): Reason => {
     const what = wanted.kept === 'slit' ? words.slitShort(wanted.chain, amount) : words.leftOnLine(wanted.chain, amount);
     const text = say(
       'metal-left/line',
-    )`At ${{ at: whereIs(at) }}, beside ${{ block: name }}, ${{ what }}; ${{ allowed: allowance(evidence, allowedTo(evidence.question), 0) }}.`;
+    )`At ${{ at: whereIs(at) }}, beside ${{ block: name }}, ${{ what }}; ${{ allowed: allowance(evidence, allowedTo(evidence.question), wanted.fit ?? 0) }}.`;
     return find('metal-left/line', text, {
       place: spot(at, wanted.chain, amount),
       remedy: say`Check this block, its register, and the passes here.`,
@@ -96,7 +100,7 @@ const gouged = (context: Context): Reason => {
   const kerf = 2 * Math.max(...p.group.cuts.map((c) => itemAt(evidence.trace.cuts, c).radius), 0);
   const code = depth > kerf ? 'kept-metal-cut' : 'contour-gouged';
   return blamed(context, measure.gougeMost.at, (at, name) =>
-    find(code, words.intoLine(wanted.chain, name, depth, at, allowance(evidence, allowedTo(evidence.question), 0)), {
+    find(code, words.intoLine(wanted.chain, name, depth, at, allowance(evidence, allowedTo(evidence.question), wanted.fit ?? 0)), {
       place: spot(at, wanted.chain, depth),
       remedy: words.look,
     }),

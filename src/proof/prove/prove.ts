@@ -84,7 +84,7 @@ const toleranceUse = (question: ProofQuestion, { contours, open }: Judged): Tole
   tolerance: question.tolerance,
   allowed: allowedTo(question),
   measured: Math.max(0, ...[...contours, ...open].flatMap(({ leftMost, gougeMost }) => [leftMost.amount, -gougeMost.amount])),
-  fit: Math.max(0, ...question.wanted.map((w) => w.fit ?? 0)),
+  fit: Math.max(0, ...[...question.wanted, ...(question.wantedOpen ?? [])].map((w) => w.fit ?? 0)),
 });
 
 const unproven = (findings: readonly Finding[], reason: Finding): Proof => ({

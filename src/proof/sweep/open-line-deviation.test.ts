@@ -58,6 +58,17 @@ const parting = (...deviation: readonly Point[]) =>
   cutting(point(-1, y), ...deviation, point(58, y), 'SECURE THE WASTE', point(61, y), 'TAKE IT OUT');
 
 describe('an open line', () => {
+  it('has the fit of the arcs that stand for it counted, and must be finished by the last pass', () => {
+    const judged = (fit: number, more: Partial<ProofQuestion> = {}) =>
+      faults(proveActions(parting(), question([{ ...across, fit }], { tolerance: 0.004, ...more })));
+    expect([judged(0.0006), judged(0.0009)]).toEqual([[], ['metal-left/line', 'contour-gouged']]);
+    const gaps = new Map([
+      [1, 0.03],
+      [2, 0.02],
+    ]);
+    expect([judged(0, { gaps, passes: [1] }), judged(0, { gaps, passes: [1, 2] })]).toEqual([[], ['finish-on-rough-energy']]);
+  });
+
   it('is right where the side that stays begins on it, and the waste that falls was held', () => {
     const proof = proveActions(parting(), question([across]));
     expect([proof.verdict, faults(proof)]).toEqual(['proven', []]);

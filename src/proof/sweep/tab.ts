@@ -7,7 +7,7 @@ import type { Path64, Paths64 } from 'clipper2-ts';
 import { ClipperOffset, EndType, JoinType } from 'clipper2-ts/dist/Offset.js';
 import type { Point } from '../../geometry/segment.ts';
 import { itemAt, roundPairs } from '../../sequence/sequence.ts';
-import { areaOfLoop, isHeldIn, isVoid, millimetres } from './metal.ts';
+import { areaOfLoop, isHeldIn, isInside, isVoid, lengthOfLoop, millimetres } from './metal.ts';
 import { UNITS_PER_MM } from './sweep.ts';
 
 /** What a piece is made of, as far as its tab goes. */
@@ -33,32 +33,41 @@ const NOZZLE = 10;
 
 const GRAVITY = 9.81;
 
-/**
- * mm of tab along the contour that carry a piece.
- *
- * @param area mm². @param lever mm from the tab to the centre of gravity. @param breadth mm of the piece.
- */
-export const leastTab = (
+/** What a piece asks of the metal that holds it. */
+interface Needs {
+  /** mm of breadth, of all tabs together: bent by the weight and sheared. */
+  readonly breadth: number;
+  /** mm², the squares of all breadths together: bent sideways by the flushing. */
+  readonly squares: number;
+}
+
+/** @param area mm². @param lever mm from the tab to the centre of gravity. @param breadth mm of the piece. */
+const needsOf = (
   { area, lever, breadth }: { readonly area: number; readonly lever: number; readonly breadth: number },
   { height, density, strength }: TabMetal,
-): number => {
+): Needs => {
   const flushing = FLUSHING * height * Math.min(NOZZLE, breadth);
   const down = area * height * density * 1e-6 * GRAVITY + flushing;
   const bent = (6 * down * lever) / (strength * height * height);
-  const pushedAside = Math.sqrt((6 * flushing * lever) / (strength * height));
   const sheared = (Math.sqrt(3) * down) / (strength * height);
-  return Math.max(bent, pushedAside, sheared);
+  return { breadth: Math.max(bent, sheared), squares: (6 * flushing * lever) / (strength * height) };
+};
+
+/** mm of tab along the contour that carry a piece by themselves. */
+export const leastTab = (...asked: Parameters<typeof needsOf>): number => {
+  const { breadth, squares } = needsOf(...asked);
+  return Math.max(breadth, Math.sqrt(squares));
 };
 
 export interface WeakTab {
   readonly at: Point;
-  /** mm of metal at the narrowest place between the piece and what is clamped. */
+  /** mm of metal at the narrowest place between the piece and what is clamped; of several tabs, of one that would carry as much. */
   readonly width: number;
   readonly needed: number;
 }
 
 /**
- * The metal by which a piece hangs, where that is too little. Several tabs count as the widest of them.
+ * The metal by which a piece hangs, where that is too little.
  *
  * @param before everything without metal before the run that frees the piece.
  * @param parted whether the piece is parted from all that holds it when there is no metal in these loops.
@@ -70,24 +79,74 @@ export const weakTab = (
   parted: (loops: Paths64) => boolean,
 ): WeakTab | undefined => {
   const { centre, breadth } = weighed(piece.loop);
-  const lever = Math.hypot(centre.x - piece.freedAt.x, centre.y - piece.freedAt.y);
-  const needed = leastTab({ area: piece.area, lever, breadth }, metal);
+  const leverTo = (p: Point): number => Math.hypot(centre.x - p.x, centre.y - p.y);
+  const needed = leastTab({ area: piece.area, lever: leverTo(piece.freedAt), breadth }, metal);
   const coarse = before.map(thinned);
-  const holds = (width: number): boolean => !parted(grown(coarse, width / 2));
-  if (holds(needed)) return undefined;
-  let [low, high] = [0, needed];
-  while (high - low > 1e-3) {
-    const width = (low + high) / 2;
-    if (holds(width)) low = width;
-    else high = width;
-  }
-  return { at: piece.freedAt, width: low, needed };
+  const tabsAt = (width: number): number => {
+    const loops = grown(coarse, width / 2);
+    return parted(loops) ? 0 : Math.max(1, necksOf(piece.loop, loops).length);
+  };
+  if (tabsAt(needed) > 0) return undefined;
+  const necks = necksOf(piece.loop, before);
+  const widths = widthsOf(tabsAt, [0, Math.max(1, necks.length)], [needed, 0]);
+  const at = piece.freedAt;
+  if (widths.length < 2) return { at, width: widths[0] ?? 0, needed };
+  // Each of them may carry its share with its own lever and no part bears more than it can: so the longest lever is on the safe side for all.
+  const needs = needsOf({ area: piece.area, lever: Math.max(...[at, ...necks].map(leverTo)), breadth }, metal);
+  const least = Math.max(needs.breadth, Math.sqrt(needs.squares));
+  const width = Math.min(
+    (least * widths.reduce((sum, w) => sum + w, 0)) / needs.breadth,
+    Math.sqrt((least * least * widths.reduce((sum, w) => sum + w * w, 0)) / needs.squares),
+  );
+  return width >= least ? undefined : { at, width, needed: least };
+};
+
+/** mm of each tab: how far the places without metal must grow until it is gone. */
+const widthsOf = (
+  tabsAt: (width: number) => number,
+  [low, more]: readonly [width: number, tabs: number],
+  [high, fewer]: readonly [width: number, tabs: number],
+): readonly number[] => {
+  if (more <= fewer) return [];
+  if (high - low <= 1e-3) return Array.from({ length: more - fewer }, () => low);
+  const middle = (low + high) / 2;
+  const tabs = tabsAt(middle);
+  return [...widthsOf(tabsAt, [low, more], [middle, tabs]), ...widthsOf(tabsAt, [middle, tabs], [high, fewer])];
+};
+
+/** Places along the edge of a piece, so many at least, that are asked what lies outside of them. */
+const PLACES = 1000;
+
+/** Where metal holds a piece that several places without metal lie round: from one of them to the next along its edge. */
+const necksOf = (piece: Path64, loops: Paths64): readonly Point[] => {
+  const outer = loops.filter((l) => areaOfLoop(l) > 0).sort((a, b) => areaOfLoop(a) - areaOfLoop(b));
+  const beside = placesBeside(piece).flatMap((p) => {
+    if (!isVoid(loops, p.x, p.y)) return [];
+    return [{ p, round: outer.findIndex((l) => isInside(l, p.x, p.y)) }];
+  });
+  return roundPairs(beside).flatMap(([from, to]) =>
+    from.round === to.round ? [] : [millimetres({ x: (from.p.x + to.p.x) / 2, y: (from.p.y + to.p.y) / 2 })],
+  );
+};
+
+/** A micrometre outside its edge. */
+const placesBeside = (piece: Path64): readonly Point[] => {
+  const step = (lengthOfLoop(piece) * UNITS_PER_MM) / PLACES;
+  return roundPairs(piece).flatMap(([p, q]) => {
+    const size = Math.hypot(q.x - p.x, q.y - p.y);
+    const count = Math.ceil(size / step);
+    return Array.from({ length: count }, (_, n) => {
+      const share = (n + 0.5) / count;
+      return {
+        x: p.x + (q.x - p.x) * share - (UNITS_PER_MM * 1e-3 * (q.y - p.y)) / size,
+        y: p.y + (q.y - p.y) * share + (UNITS_PER_MM * 1e-3 * (q.x - p.x)) / size,
+      };
+    });
+  });
 };
 
 /** mm: a hundredth of the tab that a light piece needs is near enough, and takes a quarter of the time. */
 const NEAR = 2e-3;
-/** Points that one chord stands for, at most. */
-const MOST_THINNED = 12;
 
 /** The same loop with fewer points. */
 const thinned = (loop: Path64): Path64 => {
@@ -97,7 +156,7 @@ const thinned = (loop: Path64): Path64 => {
     const from = itemAt(loop, at);
     kept.push(from);
     let next = at + 1;
-    while (next + 1 < loop.length && next - at < MOST_THINNED && isChord(loop, at, next + 1)) next += 1;
+    while (next + 1 < loop.length && isChord(loop, at, next + 1)) next += 1;
     at = next;
   }
   return kept.length < 3 ? loop : kept;
