@@ -5,6 +5,8 @@ export const catalogue = {
   'file-not-valid': 'refusal',
   'old-keys': 'note',
   'layer-unknown': 'refusal',
+  'currencies-mixed': 'warning',
+  'currency-not-named': 'doubt',
   'no-closed-contour': 'refusal',
   'open-of-unknown-line': 'warning',
   'without-of-unknown-loop': 'warning',

@@ -28,6 +28,23 @@ export const manual: Manual<typeof catalogue> = {
       'Nothing is answered then: with a layer misspelt, less would be cut than is wanted, and the customer would be the first to notice.',
     remedy: 'Look at the layers that `kerfwright read` lists, and put the right names under `layers` in the job file.',
   },
+  'currencies-mixed': {
+    title: 'A wire is priced in another currency than the rates of the day',
+    meaning:
+      'Each block of rates of the shop is in its own currency, and a wire may name the currency of its price. On the day of the quotation the two differ.',
+    matters:
+      'Adding the one to the other gives a number that is no price in either. The wire is left out of the choice; where no other wire is left, or the job names this one, nothing is priced.',
+    remedy: 'Give the price of the wire in the currency of the rates, or ask for a day on which the rates are in the currency of the wire.',
+  },
+  'currency-not-named': {
+    title: 'A price names no currency in a shop that has several',
+    meaning:
+      'The rates of the shop are in more than one currency, by the day from which they hold, and the price of a wire or of the material does not say in which it is. It is read as being in that of the rates of the day.',
+    matters:
+      'A price that was meant in another currency is wrong by the rate of exchange, and by a factor of a hundred where one of the two has no cents.',
+    remedy:
+      'Put `currency` beside the price of the wire in the shop file; check the price of the material against the currency of the answer.',
+  },
   'no-closed-contour': {
     title: 'The drawing has no closed contour to cut',
     meaning:

@@ -94,7 +94,13 @@ describe('pasting from a spreadsheet', () => {
   it('fills cells from where one stands and adds rows, with decimal commas', () => {
     const wires = columnsOf('wires', 'EUR');
     const at = wires.findIndex((c) => c.path === 'diameter');
-    const { rows, cells } = withPaste([{ id: 'a', diameter: 0.2 }], wires, { row: 0, column: at }, '0,25\tbrass\n0,3\tmolybdenum\n');
+    const { rows, cells } = withPaste(
+      [{ id: 'a', diameter: 0.2 }],
+      wires,
+      withCell,
+      { row: 0, column: at },
+      '0,25\tbrass\n0,3\tmolybdenum\n',
+    );
     expect(rows).toEqual([
       { id: 'a', diameter: 0.25, kind: 'brass' },
       { diameter: 0.3, kind: 'molybdenum' },

@@ -142,10 +142,11 @@ export interface Pasted {
   readonly cells: readonly { readonly row: number; readonly column: Column }[];
 }
 
-/** A grid laid over the rows from a cell on; rows that are not there yet are added, columns that are not there are left out. */
+/** A grid laid over the rows from a cell on, each cell as if it were `typed`; rows that are not there yet are added, columns that are not there are left out. */
 export const withPaste = (
   rows: readonly Input[],
   columns: readonly Column[],
+  typed: (row: Input, column: Column, text: string) => Input,
   at: { readonly row: number; readonly column: number },
   text: string,
 ): Pasted => {
@@ -156,7 +157,7 @@ export const withPaste = (
       const column = columns[at.column + j];
       if (column === undefined) return;
       const row = at.row + i;
-      next[row] = withCell(next[row] ?? {}, column, value);
+      next[row] = typed(next[row] ?? {}, column, value);
       cells.push({ row, column });
     });
   });

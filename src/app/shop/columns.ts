@@ -19,6 +19,8 @@ export interface Column {
   readonly scale: number;
   /** Decimals that are written in any case, as of money. */
   readonly decimals: number;
+  /** Kept in the minor unit of a currency. */
+  readonly isMoney: boolean;
   /** Keys of one entry of 'rows', in order; numbers are typed as such. */
   readonly parts: readonly { readonly key: string; readonly isNumber: boolean }[];
 }
@@ -36,7 +38,7 @@ interface Schema {
 export const TABLES = ['wires', 'materials', 'machines', 'rates', 'shifts', 'passTables'] as const;
 export type TableKey = (typeof TABLES)[number];
 
-/** `currency` is that of the shop, an ISO 4217 code. */
+/** `currency` is that of the row, an ISO 4217 code. */
 export const columnsOf = (table: TableKey, currency: string): readonly Column[] => {
   const shop = schemaOf('shop') as Schema;
   const item = shop.properties?.[table]?.items;
@@ -67,14 +69,20 @@ const kindOf = ({ enum: choices, type, items }: Schema): Column['kind'] => {
   return items?.properties === undefined ? 'words' : 'rows';
 };
 
-type Shown = Pick<Column, 'unit' | 'scale' | 'decimals'>;
+/** The column as a row shows it whose money is in this currency. */
+export const inCurrency = (table: TableKey, column: Column, currency: string): Column => ({
+  ...column,
+  ...shownAs(table, column.path, currency),
+});
+
+type Shown = Pick<Column, 'unit' | 'scale' | 'decimals' | 'isMoney'>;
 
 const shownAs = (table: TableKey, path: string, currency: string): Shown => {
   const unit = UNITS[`${table}.${path}`] ?? '';
-  if (unit === '%') return { unit, scale: 0.01, decimals: 0 };
-  if (!unit.startsWith(MONEY)) return { unit, scale: 1, decimals: 0 };
+  if (unit === '%') return { unit, scale: 0.01, decimals: 0, isMoney: false };
+  if (!unit.startsWith(MONEY)) return { unit, scale: 1, decimals: 0, isMoney: false };
   const decimals = currencyDecimals(currency);
-  return { unit: `${currency}${unit.slice(MONEY.length)}`, scale: 10 ** decimals, decimals };
+  return { unit: `${currency}${unit.slice(MONEY.length)}`, scale: 10 ** decimals, decimals, isMoney: true };
 };
 
 const MONEY = 'money';

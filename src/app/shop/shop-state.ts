@@ -19,13 +19,6 @@ export const rowsOf = ({ shop }: ShopRecord, table: TableKey): readonly Input[] 
   return Array.isArray(rows) ? (rows as readonly Input[]) : [];
 };
 
-/** Of the rates that came last; EUR where they name none. */
-export const currencyOf = ({ shop }: ShopRecord): string => {
-  const rates = Array.isArray(shop['rates']) ? (shop['rates'] as readonly Input[]) : [];
-  const named = rates.at(-1)?.['currency'];
-  return typeof named === 'string' && named.length === 3 ? named : 'EUR';
-};
-
 export interface CellsChanged {
   readonly rows: readonly Input[];
   /** The cells that were typed or pasted, of which it is noted since when and from where. */

@@ -6,9 +6,10 @@ import { decimalMark } from '../../text/print/local.ts';
 import type { Input } from '../state/input.ts';
 import { today } from '../state/open-sheet.ts';
 import { useSaid, useWords } from '../words/use-words.ts';
-import { cellText, withCell, withPaste } from './cells.ts';
-import { type Column, columnsOf, type TableKey } from './columns.ts';
-import { basisKey, currencyOf, faultAt, rowsOf, type ShopFault, withRows } from './shop-state.ts';
+import { cellText, withPaste } from './cells.ts';
+import { type Column, columnsOf, inCurrency, type TableKey } from './columns.ts';
+import { currenciesOf, currencyOfRow, withTyped, withWiresFollowing } from './currency.ts';
+import { basisKey, faultAt, rowsOf, type ShopFault, withRows } from './shop-state.ts';
 
 export interface ShopTableProps {
   readonly table: TableKey;
@@ -27,23 +28,31 @@ const MARK = decimalMark();
 export const ShopTable = ({ table, record, faults, onEdit }: ShopTableProps): ReactNode => {
   const words = useWords().shop;
   const title = useId();
-  const columns = columnsOf(table, currencyOf(record));
   const rows = rowsOf(record, table);
+  const currencies = currenciesOf(record, table, today());
+  const columns = columnsOf(table, currencies.join(' | '));
+  const currencyIn = (row: Input): string => currencyOfRow(record, table, row, today());
+  const typed = (row: Input, column: Column, text: string): Input => {
+    const currency = currencyIn(row);
+    return withTyped(table, row, inCurrency(table, column, currency), text, currency);
+  };
   const [at, setAt] = useState<CellAt>();
   const [told, setTold] = useState('');
-  const put = (next: readonly Input[], cells: readonly { readonly row: number; readonly column: string }[], basis: string): void =>
-    onEdit(withRows(record, table, { rows: next, cells, basis: { on: today(), basis } }));
+  const put = (next: readonly Input[], cells: readonly { readonly row: number; readonly column: string }[], basis: string): void => {
+    const edited = withRows(record, table, { rows: next, cells, basis: { on: today(), basis } });
+    onEdit(table === 'rates' ? withWiresFollowing(record, edited, today()) : edited);
+  };
   const paste = (event: ClipboardEvent, spot: CellAt): void => {
     const text = event.clipboardData.getData('text/plain');
     if (!/[\t\n]/.test(text.trimEnd())) return;
     event.preventDefault();
-    const pasted = withPaste(rows, columns, spot, text);
+    const pasted = withPaste(rows, columns, typed, spot, text);
     const cells = pasted.cells.map((c) => ({ row: c.row, column: c.column.path }));
     put(pasted.rows, cells, words.pasted);
     setTold(words.pastedCells(pasted.cells.length));
   };
   const keep = (row: number, column: Column, text: string): void =>
-    put(rows.with(row, withCell(rows[row] ?? {}, column, text)), [{ row, column: column.path }], words.typed);
+    put(rows.with(row, typed(rows[row] ?? {}, column, text)), [{ row, column: column.path }], words.typed);
   return (
     <section aria-labelledby={title}>
       <h2 id={title}>{words.table(table)}</h2>
@@ -58,6 +67,8 @@ export const ShopTable = ({ table, record, faults, onEdit }: ShopTableProps): Re
                 key={key}
                 {...{ table, columns, row, faults }}
                 index={key}
+                currency={currencyIn(row)}
+                isMixed={currencies.length > 1}
                 onFocus={(column) => setAt({ row: key, column })}
                 onPaste={(event, column) => paste(event, { row: key, column })}
                 onKeep={(column, text) => keep(key, column, text)}
@@ -108,13 +119,16 @@ interface RowProps {
   readonly row: Input;
   readonly index: number;
   readonly faults: readonly ShopFault[];
+  readonly currency: string;
+  /** Other rows are in another currency, so that its cells say in which they are. */
+  readonly isMixed: boolean;
   readonly onFocus: (column: number) => void;
   readonly onPaste: (event: ClipboardEvent, column: number) => void;
   readonly onKeep: (column: Column, text: string) => void;
   readonly onRemove: () => void;
 }
 
-const Row = ({ table, columns, row, index, faults, onFocus, onPaste, onKeep, onRemove }: RowProps): ReactNode => {
+const Row = ({ table, columns, row, index, faults, currency, isMixed, onFocus, onPaste, onKeep, onRemove }: RowProps): ReactNode => {
   const words = useWords().shop;
   return (
     <tr>
@@ -123,7 +137,7 @@ const Row = ({ table, columns, row, index, faults, onFocus, onPaste, onKeep, onR
           <Cell
             column={column}
             label={`${words.table(table)}, ${words.row} ${index + 1}, ${words.head(table, column.path, column.unit)}`}
-            text={cellText(row, column, MARK)}
+            text={shownIn(row, inCurrency(table, column, currency), isMixed)}
             fault={faultAt(faults, table, index, column.path)}
             onFocus={() => onFocus(j)}
             onPaste={(event) => onPaste(event, j)}
@@ -138,6 +152,12 @@ const Row = ({ table, columns, row, index, faults, onFocus, onPaste, onKeep, onR
       </td>
     </tr>
   );
+};
+
+/** '45.00 EUR' where the rows of a table are not all in one currency. */
+const shownIn = (row: Input, column: Column, isMixed: boolean): string => {
+  const text = cellText(row, column, MARK);
+  return isMixed && column.kind === 'number' && column.isMoney && text !== '' ? `${text} ${column.unit.slice(0, 3)}` : text;
 };
 
 const keyed = <T,>(items: readonly T[]) => items.map((item, key) => ({ key, item }));

@@ -11,6 +11,7 @@ const NAMES: Readonly<Record<string, Text>> = phrases('page.shop-column', {
   'wires.density': say`Density`,
   'wires.tension': say`Tension`,
   'wires.speed': say`Wire speed`,
+  'wires.currency': say`Currency`,
   'wires.price': say`Price`,
   'wires.spool': say`Full spool`,
   'wires.inStock': say`In stock`,

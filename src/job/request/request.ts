@@ -20,6 +20,7 @@ import { easeLoops } from './rounded-corners.ts';
 import { type Scaled, scaledFor, scaledQuestion, scaleFindings } from './scale.ts';
 import { isOpening } from './shape-drawing.ts';
 import { takenOf } from './taken.ts';
+import { currencyFindings, pricedWires } from './wire-currency.ts';
 
 export interface CutRequest {
   /** Loops that are cut, as the proof wants them. */
@@ -80,6 +81,7 @@ export const requestOf = (drawing: Drawing, run: JobRun, material: Material): Cu
       scaled,
       datum,
       findings: [
+        ...currencyFindings(run),
         ...open.findings,
         ...unknownWithout(drawing, job),
         ...eased.findings,
@@ -114,7 +116,7 @@ const questionOf = (drawing: Drawing, run: JobRun, material: Material, loops: re
     ...byHandOf(job, scale),
     blockMargin: job.block.border,
     ...stockOf(job, scale),
-    wires: shop.wires,
+    wires: pricedWires(run),
     passTables: shop.passTables,
     wire: job.wire,
     machine: shop.machines[0] as PlanQuestion['machine'],

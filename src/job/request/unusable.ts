@@ -6,14 +6,16 @@ import { phrases, say } from '../../text/say.ts';
 import { find } from '../findings.ts';
 import { materialOf } from '../job-material.ts';
 import type { JobRun } from '../job-run.ts';
+import { withoutPrice } from './wire-currency.ts';
 
 /** Empty when the job can be judged, be the answer yes or no. */
-export const unusable = (run: Pick<JobRun, 'job' | 'shop'>, drawing: Drawing): readonly Finding[] => {
+export const unusable = (run: Pick<JobRun, 'job' | 'shop' | 'day'>, drawing: Drawing): readonly Finding[] => {
   if (drawing.state === 'refused') return drawing.findings;
   const material = materialOf(run.job.material, run.shop);
   return [
     ...(material.kind === 'unknown' ? [material.finding] : []),
     ...unknownWire(run),
+    ...withoutPrice(run),
     ...unknownLayers(
       run.job.layers ?? [],
       drawing.layers.map((l) => l.name),

@@ -15,6 +15,8 @@ export interface Wire {
   readonly tension: number;
   /** m/min while roughing. */
   readonly speed: number;
+  /** In which the price is, ISO 4217; that of the rates where it names none. */
+  readonly currency?: string | undefined;
   /** Minor money units per kg. */
   readonly price: number;
   /** kg on one spool. */
@@ -33,6 +35,7 @@ export const wireSchema = z
     density: positive.max(25).describe('g/cm³'),
     tension: positive.max(60).describe('N while cutting'),
     speed: positive.max(60).describe('m/min while roughing'),
+    currency: z.string().length(3).optional().describe('Of the price, ISO 4217 code; that of the rates when left out'),
     price: z.number().min(0).max(1e9).describe('Minor money units per kg'),
     spool: positive.max(100).describe('kg on one spool'),
     inStock: z.boolean(),
