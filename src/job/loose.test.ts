@@ -56,7 +56,7 @@ describe('a slug', () => {
       const { plan } = proved({ ...question, refused: { A: [first.entry.at] } });
       expect(plan.contours[0]?.hole.origin).toBe('placed');
       const told = there(plan.findings.find((f) => f.code === 'hole-not-usable'));
-      expect(sentenceOf(told)).toMatch(/the slug of .* would come apart where nobody can hold it/);
+      expect(sentenceOf(told)).toMatch(/the slug of .* would come apart where it cannot be held/);
     });
   });
 

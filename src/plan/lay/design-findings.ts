@@ -166,7 +166,7 @@ export const passedOverFindings = (shape: LikeLoops, holes: readonly GivenHole[]
   holes.map(({ at, diameter }) =>
     find(
       'hole-not-usable/splits',
-      say`From the hole of ${{ hole: mm(diameter, fixed(2)) }} at ${{ at: spotOf(at) }} the slug of ${{ shape: shapeName(shape) }} would come apart where nobody can hold it.`,
+      say`From the hole of ${{ hole: mm(diameter, fixed(2)) }} at ${{ at: spotOf(at) }} the slug of ${{ shape: shapeName(shape) }} would come apart where it cannot be held.`,
       {
         place: { kind: 'spot', x: at.x, y: at.y, reach: diameter, loop: shape.first.loop.loop.id },
         done: say`Another start hole is planned.`,
