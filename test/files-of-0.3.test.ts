@@ -82,10 +82,11 @@ describe('what files of 0.3 say', () => {
 const verdictOf = (answer: Answer): string =>
   answer.kind !== 'answered' ? answer.kind : `${answer.facts.outcome.answer}, ${cutOf(answer.facts)?.plan.passes.length ?? 'no'} passes`;
 
+/** Three take a pass more than they did: a finish is planned below its limit now, and a promise holds two standard deviations. */
 const VERDICTS: Readonly<Record<string, string>> = {
   'die-plate/die-plate': 'yes, 3 passes',
   'form-insert/form-insert': 'no, no passes',
-  'form-insert/form-insert-eased': 'yes, 3 passes',
+  'form-insert/form-insert-eased': 'yes, 4 passes',
   'more/by-hand': 'yes, 3 passes',
   'more/from-edge': 'yes, 2 passes',
   'more/left': 'yes, 2 passes',
@@ -95,9 +96,9 @@ const VERDICTS: Readonly<Record<string, string>> = {
   'more/stack': 'yes, 2 passes',
   'night-plate/night-plate': 'yes, 2 passes',
   'punch-set/punch-set': 'yes, 3 passes',
-  'spline-hub/spline-hub': 'yes, 2 passes',
+  'spline-hub/spline-hub': 'yes, 3 passes',
   'split-jaw/split-jaw': 'yes, 2 passes',
-  'thick-gear/thick-gear': 'yes, 2 passes',
+  'thick-gear/thick-gear': 'yes, 3 passes',
 };
 
 describe('jobs of 0.3', () => {

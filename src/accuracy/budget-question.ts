@@ -1,6 +1,5 @@
 /** What the error budget of one profile or size is asked with, and the causes of error it knows. Lengths in mm. */
 
-import type { ShopFactors } from '../physics/cut/conditions.ts';
 import type { Machine } from '../physics/cut/machine.ts';
 import type { Material } from '../physics/material/material.ts';
 import type { Pass } from '../plan/plan.ts';
@@ -32,7 +31,8 @@ export interface BudgetQuestion {
   readonly passes: NonEmpty<Pick<Pass, 'formError' | 'gap'>>;
   readonly machine: Machine;
   readonly material: Material;
-  readonly factors?: ShopFactors | undefined;
+  /** Standard deviations of what is random that are promised. */
+  readonly confidence?: number | undefined;
   /** Of the block's area, what is cut loose, 0 to 1. */
   readonly opened: number;
   readonly temperatures?: Temperatures | undefined;

@@ -3,6 +3,7 @@
 import { lagOnArc } from '../physics/cut/corner-error.ts';
 import { positioningOf } from '../physics/cut/machine-leaves.ts';
 import { gapDoubt, shiftInMicrometres } from '../plan/wire/deviation-of-passes.ts';
+import { confidenceOf, usualConfidence } from '../quantity/confidence.ts';
 import { deviationOf, type Figure, type Given, given } from '../quantity/figure.ts';
 import { apply } from '../quantity/formula.ts';
 import type { Source } from '../quantity/source.ts';
@@ -19,6 +20,7 @@ import {
   awayFromReference,
   gapError,
   overSides,
+  promisedSpread,
   repeatability,
   rootOfSquares,
   stressLeft,
@@ -49,6 +51,8 @@ export interface Budget {
   readonly systematic: Figure;
   readonly random: Figure;
   readonly total: Figure;
+  /** k, of the random errors in the total. */
+  readonly confidence: number;
   readonly biggest: { readonly row: BudgetRow; readonly sentence: Text };
 }
 
@@ -62,12 +66,18 @@ export const errorBudget = (question: BudgetQuestion): Budget => {
   const named = namer(question);
   const systematic = addedUp(only('systematic'), { key: named('systematic'), name: say('accuracy.systematic')`systematic errors, added` });
   const random = rootOfSquares(only('random'), { key: named('random'), name: say('accuracy.random')`random errors, root of squares` });
-  const total = addedUp([systematic, random], { key: named('total'), name: say('accuracy.total')`expected error` });
+  const { confidence = usualConfidence } = question;
+  const spread = apply(promisedSpread, { random, confidence: confidenceOf(confidence) }, { key: named('spread') });
+  const total = addedUp([systematic, spread], { key: named('total'), name: say('accuracy.total')`expected error` });
   const rows = shares
-    .map((s) => ({ ...s, share: shareOf(s, random.value, total.value), remedy: remedyFor(s.what, s.figure.value, question) }))
+    .map((s) => ({
+      ...s,
+      share: shareOf(s, { random: random.value, confidence, total: total.value }),
+      remedy: remedyFor(s.what, s.figure.value, question),
+    }))
     .toSorted((a, b) => b.share - a.share)
     .map(({ what: _, ...row }): BudgetRow => row);
-  return { of: question.of, tolerance: question.tolerance, rows, systematic, random, total, biggest: biggestOf(rows, total) };
+  return { of: question.of, tolerance: question.tolerance, rows, systematic, random, total, confidence, biggest: biggestOf(rows, total) };
 };
 
 interface Share {
@@ -110,8 +120,7 @@ const told = (key: string, name: Text, value: number, unit: Unit, source: Source
 
 const barrelOf = ({ passes }: BudgetQuestion): Figure => lastOf(passes).formError;
 
-const gapOf = ({ passes, factors }: BudgetQuestion): Figure =>
-  apply(gapError, { gap: lastOf(passes).gap, doubt: gapDoubt(factors?.gap) }, { key: 'budget.gap-side' });
+const gapOf = ({ passes }: BudgetQuestion): Figure => apply(gapError, { doubt: gapDoubt(lastOf(passes).gap) }, { key: 'budget.gap-side' });
 
 /** A profile is judged face by face; a size has as many faces as it has sides. */
 const onSides = ({ of }: BudgetQuestion, error: Figure, key: string): Figure =>
@@ -250,10 +259,13 @@ const stressOf = (question: BudgetQuestion): Figure =>
   );
 
 /** A random error counts by what its square has of all squares. */
-const shareOf = ({ kind, figure }: Share, random: number, total: number): number => {
+const shareOf = (
+  { kind, figure }: Share,
+  { random, confidence, total }: { readonly random: number; readonly confidence: number; readonly total: number },
+): number => {
   if (total === 0) return 0;
   if (kind === 'systematic') return figure.value / total;
-  return random === 0 ? 0 : figure.value ** 2 / random / total;
+  return random === 0 ? 0 : (confidence * figure.value ** 2) / random / total;
 };
 
 const biggestOf = (rows: readonly BudgetRow[], total: Figure): Budget['biggest'] => {

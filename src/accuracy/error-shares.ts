@@ -40,13 +40,23 @@ export const overSides: Formula<'error' | 'sides'> = {
   compute: ({ error, sides }) => error * sides,
 };
 
-export const gapError: Formula<'gap' | 'doubt'> = {
+export const gapError: Formula<'doubt'> = {
   name: say('accuracy.gap-error')`offset error`,
-  text: say('accuracy.gap-error.by')`error = uncertainty · spark gap of the last pass`,
+  text: say('accuracy.gap-error.by')`error = uncertainty of the spark gap of the last pass, in µm`,
   source: 'definition',
   unit: 'µm',
-  inputs: { gap: { unit: 'mm', name: 'spark gap of the last pass' }, doubt: { unit: '1', name: 'doubt about the gap' } },
-  compute: ({ gap, doubt }) => gap * doubt * 1000,
+  inputs: { doubt: { unit: 'mm', name: 'doubt about the gap' } },
+  compute: ({ doubt }) => doubt * 1000,
+};
+
+/** So much of what is random is within a promise. */
+export const promisedSpread: Formula<'random' | 'confidence'> = {
+  name: say('accuracy.promised-spread')`random errors as far as they are promised`,
+  text: say('accuracy.promised-spread.by')`spread = k · random errors`,
+  source: 'definition',
+  unit: 'µm',
+  inputs: { random: micrometres('random errors'), confidence: { unit: '1', name: 'k' } },
+  compute: ({ random, confidence }) => random * confidence,
 };
 
 /** How far the metal moves when stress in the block is let go, of which every skim cuts most away again. */

@@ -8,7 +8,7 @@ import { insideArcs } from '../plan/inside-arcs.ts';
 import { numbered } from '../plan/numbered.ts';
 import type { CutPlan } from '../plan/plan.ts';
 import type { Wanted } from '../proof/proof.ts';
-import { expectedWithin, type NamedSize, type PlanBudgets } from './budget-of-plan.ts';
+import type { NamedSize, PlanBudgets } from './budget-of-plan.ts';
 import type { Inspection, InspectionRow } from './inspection.ts';
 import { referenceTemperature, thermalGrowth } from './thermal-growth.ts';
 
@@ -55,7 +55,7 @@ interface Named {
 }
 
 const measures = ({ finish, tolerance, insideCorner, measuring, sizes, plan, material, budgets }: InspectAsked) => {
-  const within = expectedWithin(plan, budgets);
+  const within = plan.accuracy.value;
   const reading = (drawn: number): number =>
     drawn + thermalGrowth.compute({ expansion: material.expansion.value, length: drawn, rise: measuring - referenceTemperature }) / 1000;
   const last = plan.passes.at(-1);

@@ -68,6 +68,8 @@ const withJobOptions = (command: Command): Command =>
     .option('--wire <key>', printPlain(options.wire))
     .option('--finish <Ra>', printPlain(options.finish))
     .option('--tolerance <length>', printPlain(options.tolerance))
+    .addOption(new Option('--finish-rule <rule>', printPlain(options.finishRule)).choices(['16%', 'maximum']))
+    .option('--confidence <k>', printPlain(options.confidence))
     .option('--program-share <share>', printPlain(options.programShare))
     .option('--inside-corner <length>', printPlain(options.insideCorner))
     .option('--start-hole <length>', printPlain(options.startHole))

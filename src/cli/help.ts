@@ -23,6 +23,8 @@ export const options = phrases('command-option', {
   wire: say`insist on this wire, see: kerfwright list wires`,
   finish: say`finish asked for, Ra in µm`,
   tolerance: say`profile tolerance either side of the drawing`,
+  finishRule: say`what the finish limits: 16 in 100 values of a face may exceed it, or none; 16% when left out`,
+  confidence: say`k, the standard deviations of random error that a promise holds: 2 when left out, 3 for batches`,
   programShare: say`share of the tolerance that the program itself may use, 0.25 when left out; at least 1 µm`,
   insideCorner: say`radius allowed at inside corners that are drawn sharper`,
   startHole: say`diameter of the start holes to drill`,

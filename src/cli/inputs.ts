@@ -31,16 +31,22 @@ interface DrawingOptions {
   readonly without?: string;
 }
 
+/** What has to come out, and how sure. */
+interface RequiredOptions {
+  readonly finish?: string;
+  readonly finishRule?: string;
+  readonly tolerance?: string;
+  readonly confidence?: string;
+  readonly programShare?: string;
+  readonly insideCorner?: string;
+}
+
 /** Options of `answer` as typed; each overrules the job file. */
-export interface AnswerOptions extends PaperOptions, DrawingOptions {
+export interface AnswerOptions extends RequiredOptions, PaperOptions, DrawingOptions {
   readonly name?: string;
   readonly material?: string;
   readonly height?: string;
   readonly wire?: string | undefined;
-  readonly finish?: string;
-  readonly tolerance?: string;
-  readonly programShare?: string;
-  readonly insideCorner?: string;
   readonly startHole?: string;
   readonly datum?: string;
   readonly ease?: string;
@@ -51,13 +57,13 @@ export interface AnswerOptions extends PaperOptions, DrawingOptions {
 }
 
 const LENGTHS = ['height', 'tolerance', 'insideCorner', 'startHole', 'ease', 'join'] as const;
-const NUMBERS = ['finish', 'quantity', 'programShare'] as const;
+const NUMBERS = ['finish', 'quantity', 'confidence', 'programShare'] as const;
 /** Names may hold commas, ids do not. */
 const LISTS = [
   ['layers', /\s*;\s*/],
   ['without', /[;,\s]+/],
 ] as const;
-const WORDS = ['name', 'material', 'wire', 'units', 'outline', 'date'] as const;
+const WORDS = ['name', 'material', 'wire', 'units', 'outline', 'date', 'finishRule'] as const;
 
 /** `file` is a drawing, or a job file (its name ends in .json). `today` is used when neither file nor option says a day. */
 export const jobRun = (file: string, options: AnswerOptions, today: string): Omit<JobRun, 'progress'> => {

@@ -33,7 +33,7 @@ describe('a reply that the part cannot be made', () => {
   it('says where and what would do, and nothing of wire, passes or hours', () => {
     const text = paperText(paperOf(facts)).replace(/\s+/g, ' ');
     expect(text).toContain(
-      'L1: an inside corner is sharper than we can make (at X 8, Y 9, L1). An inside corner radius of 0.059 mm would do.',
+      'L1: an inside corner is sharper than we can make (at X 24, Y 9, L1). An inside corner radius of 0.058 mm would do.',
     );
     expect(OWN_BUSINESS.exec(text)?.[0]).toBeUndefined();
     expect(text).not.toContain('Prices are estimates');

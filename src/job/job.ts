@@ -24,6 +24,16 @@ export const jobSchema = z
     wire: z.string().optional().describe('Key of a wire of the shop; selected when left out'),
     finish: positive.max(25).default(1.6).describe('Required Ra, µm'),
     tolerance: positive.max(5).default(0.02).describe('Profile tolerance either side of the drawing, mm'),
+    finishRule: z
+      .enum(['16%', 'maximum'])
+      .default('16%')
+      .describe('What the required Ra limits: 16% lets 16 in 100 values of a face exceed it, maximum none'),
+    confidence: z
+      .number()
+      .min(1)
+      .max(4)
+      .default(2)
+      .describe('k, the standard deviations of random error that a promise holds: 2 is about 95 %, 3 for batches'),
     programShare: z
       .number()
       .min(0.01)

@@ -64,6 +64,7 @@ export const questionFor = (loops: readonly WantedLoop[], changes: Partial<PlanQ
   height: 25,
   flush: 'sealed',
   finish: 0.8,
+  finishRule: 'mean',
   tolerance: 0.02,
   insideCorner: 0.25,
   startHole: 2,

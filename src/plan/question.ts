@@ -6,9 +6,11 @@ import type { Machine } from '../physics/cut/machine.ts';
 import type { PassTable } from '../physics/cut/pass-table.ts';
 import type { Material } from '../physics/material/material.ts';
 import type { Wire } from '../physics/wire/wire.ts';
+import type { FinishRule } from '../quantity/finish-rule.ts';
 import type { Taken } from '../text/wanted.ts';
 import type { Clamp } from './clamp.ts';
 import type { WantedLine } from './open-line.ts';
+import type { Sureness } from './sureness.ts';
 
 /** A closed loop of the drawing that is to be considered. */
 export interface WantedLoop {
@@ -96,14 +98,18 @@ export interface ShopAsked {
 }
 
 /** What is cut, and how well it has to come out. */
-export interface WorkAsked extends Taken {
+export interface WorkAsked extends Taken, Sureness {
   readonly material: Material;
   readonly height: number;
   readonly flush: Flush;
   /** Ra asked for, µm. */
   readonly finish: number;
+  /** What the roughness limits; most values of a face where nothing is said. */
+  readonly finishRule?: FinishRule | undefined;
   /** Profile tolerance either side of the drawing. */
   readonly tolerance: number;
+  /** Of the tolerance, what the program itself takes: curves that arcs stand for, and last digits. */
+  readonly reserve?: number | undefined;
   /** Inside corners drawn sharper than this may come out with up to this radius. */
   readonly insideCorner: number;
 }

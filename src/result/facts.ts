@@ -4,6 +4,7 @@ import type { Drawing } from '../drawing/drawing.ts';
 import type { Point } from '../geometry/segment.ts';
 import type { Material } from '../physics/material/material.ts';
 import type { WireResult } from '../plan/plan.ts';
+import type { FinishRule } from '../quantity/finish-rule.ts';
 import type { Shape } from '../shapes/shape.ts';
 import { type ControlUnit, INCHES, MILLIMETRES } from '../text/control-unit.ts';
 import type { Finding } from '../text/finding.ts';
@@ -49,6 +50,10 @@ export interface Asked {
   readonly quantity: number;
   readonly finish: number;
   readonly tolerance: number;
+  /** What the finish limits. */
+  readonly finishRule: FinishRule;
+  /** k: standard deviations of what is random that are promised. */
+  readonly confidence: number;
   readonly insideCorner: number;
   /** Zero of the program in the drawing; left out where it is the zero of the drawing. */
   readonly datum?: Point | undefined;

@@ -12,5 +12,6 @@ export type { OtherEdge, OtherWay, OtherWays } from '../physics/other-process/ot
 export type { NumberedContour } from '../plan/numbered.ts';
 export type { OpenCutPlan, OpenEnd } from '../plan/open-line.ts';
 export type { ContourPlan, CutPlan, Pass } from '../plan/plan.ts';
+export { confidenceTold } from '../quantity/confidence.ts';
 export { type Basis, deviationOf, type Figure } from '../quantity/figure.ts';
 export type { ShapeSize } from '../shapes/shape.ts';

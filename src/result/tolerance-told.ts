@@ -1,7 +1,7 @@
 /** What the tolerance is used for, in words: what the program was aimed at, how far off it is, its share, and what is left for the machine. */
 
 import type { ToleranceUse } from '../proof/proof.ts';
-import { fixed, limit, type Part, um, upTo } from '../text/part.ts';
+import { fixed, limit, type Part, promised, um } from '../text/part.ts';
 import { phrases, say } from '../text/say.ts';
 import type { Text } from '../text/text.ts';
 
@@ -14,7 +14,7 @@ export const toleranceTold = (use: ToleranceUse, expected?: number): Text => {
   const aimed = fit > 0 ? words.curves(micrometres(measured), micrometres(fit)) : words.contours(micrometres(measured));
   const may = um(allowed * 1000);
   if (expected === undefined) return words.used(aimed, limit(tolerance), may);
-  const ofMachine = limit(Math.ceil(expected * 1000 - 1e-6) / 1000, 'mm', upTo(3));
+  const ofMachine = promised(expected);
   return saidOf(expected, use)(aimed, limit(tolerance), may, ofMachine);
 };
 

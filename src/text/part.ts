@@ -121,6 +121,9 @@ export const limit = (value: number, unit: Unit = 'mm', digits: Digits = deviati
   limit: true,
 });
 
+/** '±0.0059 mm' of a deviation that is to be expected: rounded up to 0.1 µm, so that nothing is promised that does not hold and no limit is met by rounding. */
+export const promised = (millimetres: number): Part => limit(Math.ceil(millimetres * 1e4 - 1e-6) / 1e4, 'mm', upTo(4));
+
 /** '78 x 78 x 90 mm', '0.5 to 32 mm': several numbers and their unit once. */
 export const quantities = (values: readonly [number, ...number[]], joint: Joint, unit: Unit, digits: Digits = deviating(0)): Part => {
   const [first, ...rest] = values;

@@ -1,6 +1,6 @@
 /** The error budget as text: what each share comes to, the biggest one, and what would lower it. */
 
-import { type Budget, isOver, type PlanBudgets } from '../../result/shown.ts';
+import { type Budget, confidenceTold, isOver, type PlanBudgets } from '../../result/shown.ts';
 import { bare, beginning, count, fixed, limit, mm, name, type Part, quantity, um, unitName } from '../../text/part.ts';
 import { NOTHING, phrases, say, sentences } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -27,19 +27,22 @@ export const budgetTable = (budget: Budget): WrittenTable => ({
       .filter((r) => r.figure.value >= LEAST)
       .map((r) => [beginning(r.figure.name), words[r.kind], bare(r.figure.value, 'µm', fixed(1)), percent(r.share)]),
     // The last share is the tolerance itself.
-    [words.all, NOTHING, bare(budget.total.value, 'µm', fixed(1)), { ...allowed(budget), bare: true } as Part],
+    [words.all, NOTHING, { ...expectedError(budget), bare: true } as Part, { ...allowed(budget), bare: true } as Part],
   ],
-  note: words.note(um(budget.systematic.value, fixed(1)), um(budget.random.value, fixed(1))),
+  note: words.note(budget.confidence, um(budget.systematic.value, fixed(1)), um(budget.random.value, fixed(1))),
 });
 
 const allowed = ({ tolerance }: Budget): Part => limit(tolerance * 1000, 'µm', fixed(1));
 
 const sizeLine = (budget: Budget): Text => {
-  const { of, total, biggest } = budget;
-  const error = um(total.value, fixed(1));
+  const { of, biggest } = budget;
+  const error = expectedError(budget);
   const what = of.kind === 'size' ? words.size(of.name, of.length) : words.profile;
   return sentences([(isOver(budget) ? words.notSure : words.held)(what, error, allowed(budget)), biggest.sentence]);
 };
+
+/** Rounded up, so that no limit is met by rounding. */
+const expectedError = ({ total }: Budget): Part => um(Math.ceil(total.value * 10 - 1e-6) / 10, fixed(1));
 
 const percent = (share: number): Part => quantity(Math.round(share * 100), '%', fixed(0));
 
@@ -50,8 +53,8 @@ const words = phrases('budget-table', {
   systematic: say`systematic`,
   random: say`random`,
   all: say`Total, and the tolerance`,
-  note: (systematic: Part, random: Part) =>
-    say`Systematic errors act in one direction and are added (${{ systematic }}); random ones are combined as root sum of squares, one standard deviation (${{ random }}).`,
+  note: (k: number, systematic: Part, random: Part) =>
+    say`Systematic errors act in one direction and are added (${{ systematic }}); random ones, one standard deviation each, are combined as root sum of squares (${{ random }}) and counted k times: ${{ sure: confidenceTold(k) }}.`,
   moreSizes: (sizes: number) => say`and ${{ sizes: count(sizes) }} more sizes; --json lists them all`,
   size: (size: string, length: number) => say`${{ size: name(size) }}, ${{ length: mm(length) }}`,
   profile: say`Profile`,

@@ -1,7 +1,24 @@
 /** How the papers show the numbers that come up everywhere, as parts. */
+
+import type { Asked } from '../../result/facts.ts';
+import { confidenceTold } from '../../result/shown.ts';
 import type { ControlUnit } from '../../text/control-unit.ts';
 import { MILLIMETRES } from '../../text/control-unit.ts';
-import { bare, deviating, duration, fixed, limit, mm, money, number, type Part, quantity, significant, um, upTo } from '../../text/part.ts';
+import {
+  bare,
+  deviating,
+  duration,
+  fixed,
+  mm,
+  money,
+  number,
+  type Part,
+  promised,
+  quantity,
+  significant,
+  um,
+  upTo,
+} from '../../text/part.ts';
 import { only, phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import type { Unit } from '../../text/unit.ts';
@@ -22,8 +39,11 @@ export const setting = (millimetres: number, unit: ControlUnit = MILLIMETRES): P
 export const onBlock = (millimetres: number, unit: ControlUnit = MILLIMETRES): Part =>
   number(millimetres / unit.millimetres, upTo(unit.name === 'inch' ? 4 : 3));
 
-/** '±0.004 mm' : an accuracy promised, rounded up to whole thousandths. */
-export const promised = (millimetres: number): Part => limit(Math.ceil(millimetres * 1000 - 1e-6) / 1000);
+/** '±0.0059 mm (k = 2, about 95 %)': an accuracy promised, and how sure it is. */
+export const surely = (millimetres: number, { confidence }: Pick<Asked, 'confidence'>): Text =>
+  promises.sure(promised(millimetres), confidence);
+
+const promises = phrases('promise', { sure: (within: Part, k: number) => say`${{ within }} (${{ sure: confidenceTold(k) }})` });
 
 /** '0.39 µm' : a finish, in two digits. */
 export const finish = ({ value }: Ranged): Part => um(value, significant(2));

@@ -1,12 +1,25 @@
 /** Every wire of the shop carried through the whole job: a table, and why the one was taken and the others not. */
 
 import type { WireRow, WireTable } from '../../result/wires.ts';
-import { bare, clause, count, duration, fixed, list, money, name, type Part, quantity, significant, unitName } from '../../text/part.ts';
+import {
+  bare,
+  clause,
+  count,
+  duration,
+  fixed,
+  list,
+  money,
+  name,
+  type Part,
+  promised,
+  quantity,
+  significant,
+  unitName,
+} from '../../text/part.ts';
 import { NOTHING, only, phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { column, type Said, type WrittenTable } from '../paper.ts';
 import { AS_IT_IS, type Printer } from '../text.ts';
-import { promised } from './numbers.ts';
 
 export const wireLines = (wires: WireTable, { said, tableText, wrapped }: Printer = AS_IT_IS): readonly string[] => {
   const able = wires.rows.flatMap((row) => (row.kind === 'drops out' ? [] : [cells(row, wires)]));

@@ -1,11 +1,10 @@
 /** How a comparison is told: the job as asked, its changes ranked by what they save, price over finish. */
 
 import type { Compared, ComparedOutcome, Comparison, PricePoint } from '../../result/comparison.ts';
-import { bare, count, duration, money, type Part, significant, unitName } from '../../text/part.ts';
+import { bare, count, duration, money, type Part, promised, significant, unitName } from '../../text/part.ts';
 import { NOTHING, phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { column, type Said, type WrittenTable } from '../paper.ts';
-import { promised } from '../part/numbers.ts';
 import { AS_IT_IS, type Printer } from '../text.ts';
 import { timeText } from './comparison-time-text.ts';
 

@@ -3,6 +3,7 @@
 import { type Asked, controlUnit, fromDatum, type JobFacts } from '../../result/facts.ts';
 import type { CutFacts, MadeFacts } from '../../result/outcome-facts.ts';
 import type { Inspection, InspectionRow } from '../../result/shown.ts';
+import { confidenceTold } from '../../result/shown.ts';
 import { type ControlUnit, INCHES } from '../../text/control-unit.ts';
 import {
   bare,
@@ -97,7 +98,7 @@ const measureTable = (facts: JobFacts, { temperature, rows, passedOver }: Inspec
       expectedOf(r, shown),
       BLANK,
     ]),
-    note: sentences([words.note(shown.unit), passedOver > 0 ? words.more(passedOver) : undefined]),
+    note: sentences([words.note(shown.unit, facts.asked.confidence), passedOver > 0 ? words.more(passedOver) : undefined]),
   };
 };
 
@@ -215,8 +216,8 @@ const words = phrases('inspection-sheet', {
   expected: say`Expected`,
   measured: say`Measured`,
   sharp: say`sharp`,
-  note: (unit: Part) =>
-    say`Lengths in ${{ unit }}, Ra in ${{ finish: unitName('µm') }}. A size spans two faces, so its tolerance is twice the profile's. Expected: systematic error plus one standard deviation of the random errors.`,
+  note: (unit: Part, k: number) =>
+    say`Lengths in ${{ unit }}, Ra in ${{ finish: unitName('µm') }}. A size spans two faces, so its tolerance is twice the profile's. Expected: systematic error plus k standard deviations of the random errors, ${{ sure: confidenceTold(k) }}, of each contour by itself.`,
   more: (contours: number) => say`${{ contours: count(contours) }} more contours are cut; the profile tolerance above applies to them.`,
   asNamed: say`as named in the drawing`,
   topToBottom: say`top, middle, bottom`,

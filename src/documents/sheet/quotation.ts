@@ -12,7 +12,7 @@ import type { Said, WrittenBlock, WrittenPaper } from '../paper.ts';
 import { isAssumed, markedAssumed } from '../part/assumed-mark.ts';
 import { openQueries, queriesForCustomer, reasonsForCustomer } from '../part/customer-reasons.ts';
 import { breakTable } from '../part/job-tables.ts';
-import { finish, length, promised } from '../part/numbers.ts';
+import { finish, length, surely } from '../part/numbers.ts';
 import { partPicture } from '../part/part-picture.ts';
 
 export const quotation = (facts: JobFacts, offer: Offer): WrittenPaper => {
@@ -42,8 +42,8 @@ const offered = ({ head, asked, outcome, findings }: JobFacts): Text => {
   const made = (asked.quantity === 1 ? words.canOne : words.canMany)(partOf(asked), money(total, estimate.currency), asked.quantity);
   return sentences([
     made,
-    within + used <= asked.tolerance ? undefined : words.doubtful(promised(within), limit(asked.tolerance)),
-    ...doubtfulSizes(outcome.cut),
+    within + used <= asked.tolerance ? undefined : words.doubtful(surely(within, asked), limit(asked.tolerance)),
+    ...doubtfulSizes(outcome.cut, asked),
     openQuestions(findings),
     head.inventedRates ? words.invented : undefined,
   ]);
@@ -60,10 +60,10 @@ const partOf = (asked: Asked): Text =>
   );
 
 /** Limits of single sizes that the cut is not expected to hold. */
-const doubtfulSizes = ({ budgets }: Yes['cut']): readonly Text[] =>
+const doubtfulSizes = ({ budgets }: Yes['cut'], asked: Asked): readonly Text[] =>
   (budgets?.sizes ?? []).flatMap((size) =>
     size.of.kind === 'size' && isOver(size)
-      ? [words.doubtfulSize(size.of.name, promised(size.total.value / 1000), limit(size.tolerance))]
+      ? [words.doubtfulSize(size.of.name, surely(size.total.value / 1000, asked), limit(size.tolerance))]
       : [],
   );
 
@@ -101,7 +101,7 @@ const priceBlocks = (asked: Asked, { cut, hours }: Yes, offer: Offer): readonly 
   const own = estimate.breaks.find((b) => b.quantity === asked.quantity) ?? estimate.breaks[0];
   const rows: readonly (readonly [Said, Said])[] = [
     [words.material, materialOf(asked)],
-    [words.accuracy, (isAssumed(asked, 'tolerance') ? words.ofAssumed : words.of)(promised(within), limit(asked.tolerance))],
+    [words.accuracy, (isAssumed(asked, 'tolerance') ? words.ofAssumed : words.of)(surely(within, asked), limit(asked.tolerance))],
     [
       words.finish,
       (isAssumed(asked, 'finish') ? words.ofAssumedFinish : words.ofFinish)(finish(plan.finish), um(asked.finish, { as: 'given' })),
@@ -209,14 +209,14 @@ const words = phrases('quotation', {
   part: (material: Text, tolerance: Text, finish: Text) => say`${{ material }}, ${{ tolerance }}, Ra ${{ finish }}`,
   openOne: say`This holds once the question below is answered.`,
   openMore: (questions: number) => say`This holds once the ${{ questions: count(questions, 'question') }} below are answered.`,
-  doubtfulSize: (size: string, expected: Part, asked: Part) =>
+  doubtfulSize: (size: string, expected: Text, asked: Part) =>
     say`On ${{ size: name(size) }} we expect ${{ expected }} and cannot be certain of ${{ asked }}.`,
   invented: say`The prices are worked out with invented rates and are no offer.`,
-  doubtful: (expected: Part, asked: Part) => say`We expect ${{ expected }} and cannot be certain of ${{ asked }}.`,
+  doubtful: (expected: Text, asked: Part) => say`We expect ${{ expected }} and cannot be certain of ${{ asked }}.`,
   cannot: say`We cannot make this part as drawn.`,
   accuracy: say`Expected accuracy`,
-  of: (expected: Part, asked: Part) => say`${{ expected }} (required ${{ asked }})`,
-  ofAssumed: (expected: Part, assumed: Part) => say`${{ expected }} (assumed ${{ assumed }})`,
+  of: (expected: Text, asked: Part) => say`${{ expected }} (required ${{ asked }})`,
+  ofAssumed: (expected: Text, assumed: Part) => say`${{ expected }} (assumed ${{ assumed }})`,
   finish: say`Expected finish`,
   ofFinish: (expected: Part, asked: Part) => say`Ra ${{ expected }} (required Ra ${{ asked }})`,
   ofAssumedFinish: (expected: Part, assumed: Part) => say`Ra ${{ expected }} (assumed Ra ${{ assumed }})`,

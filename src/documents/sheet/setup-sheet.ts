@@ -10,7 +10,7 @@ import type { Text } from '../../text/text.ts';
 import { footOf, type Said, subtitleOf, type WrittenBlock, type WrittenPaper } from '../paper.ts';
 import { markedAssumed } from '../part/assumed-mark.ts';
 import { holeTable, passTable } from '../part/job-tables.ts';
-import { figureOf, finish, length, promised, setting, timeOf, whole } from '../part/numbers.ts';
+import { figureOf, finish, length, setting, surely, timeOf, whole } from '../part/numbers.ts';
 import { openTable } from '../part/open-table.ts';
 import { planPicture } from '../part/plan-picture.ts';
 import { scheduleText } from '../part/schedule-text.ts';
@@ -54,7 +54,7 @@ const pairs = (facts: JobFacts, { cut, program }: MadeFacts): readonly (readonly
       ),
     ],
     [words.wire, words.wireSet(plan.wire)],
-    [words.expected, words.limits(promised(within), finish(plan.finish))],
+    [words.expected, words.limits(surely(within, asked), finish(plan.finish))],
     [words.program, words.lines(program.text.split('\n').length, program.units, program.dialect)],
     ...scaledRow(program),
     ...(estimate === undefined ? [] : hoursRows(estimate)),

@@ -1,6 +1,5 @@
 /** The answer to a job out of what its stages gave: facts, findings in the order of gravity, figures that can be asked why. */
 
-import { expectedWithin } from '../../accuracy/budget-of-plan.ts';
 import { chilled } from '../../accuracy/budget-question.ts';
 import { inspectionOf } from '../../accuracy/inspection-of-plan.ts';
 import type { Drawing } from '../../drawing/drawing.ts';
@@ -145,14 +144,16 @@ const headOf = ({ job, shop, day, drawingName }: JobRun): Head => ({
 });
 
 const askedOf = (run: JobRun, drawing: Drawing, material: Material): Asked => {
-  const { height, quantity, finish, tolerance, insideCorner } = run.job;
+  const { height, quantity, finish, finishRule, tolerance, confidence, insideCorner } = run.job;
   const [datum, overrides] = [datumOf(run.job, drawing.units.millimetres), overridesOf(run.job)];
   return {
     material,
     height,
     quantity,
     finish,
+    finishRule,
     tolerance,
+    confidence,
     insideCorner,
     datum,
     overrides,
@@ -166,12 +167,13 @@ const besideAsked = ({ job, said, shop }: JobRun, { material, request }: Request
   machine: machineOf(shop),
   material,
   wanted: request.wanted,
+  around: request.around,
 });
 
 const cutFacts = (plan: CutPlan, beside: Pick<CutFacts, 'budgets' | 'otherWays'>, { wires }: Choice): CutFacts => ({
   plan,
   contours: numbered(plan),
-  within: expectedWithin(plan, beside.budgets),
+  within: plan.accuracy.value,
   ...beside,
   wires,
 });

@@ -2,6 +2,7 @@
 
 import { budgetFindings, budgetsOf } from '../../accuracy/budget-of-plan.ts';
 import { chilled } from '../../accuracy/budget-question.ts';
+import type { Around } from '../../accuracy/errors-around.ts';
 import type { Estimate } from '../../estimate/estimate.ts';
 import { perimeterOf } from '../../geometry/area.ts';
 import type { Material } from '../../physics/material/material.ts';
@@ -23,6 +24,7 @@ export interface BesideAsked {
   readonly said: ReadonlySet<string>;
   readonly machine: Shop['machines'][number];
   readonly material: Material;
+  readonly around: Around;
   /** Loops that are cut; of open lines alone nothing is said. */
   readonly wanted: readonly Wanted[];
 }
@@ -34,7 +36,7 @@ export interface Beside<Facts> {
 
 /** Beside what can be cut: its error budgets, and the other processes against what the wire does. */
 export const besideCut = (asked: BesideAsked, plan: CutPlan, estimate?: Estimate): Beside<Pick<CutFacts, 'budgets' | 'otherWays'>> => {
-  const { job, said, machine, material, wanted } = asked;
+  const { job, said, machine, material, wanted, around } = asked;
   if (wanted.length === 0) return { facts: {}, findings: [] };
   const otherWays = otherProcesses(otherQuestion(asked, estimate && wireOwn(plan, estimate)));
   const budgets = budgetsOf(plan, {
@@ -43,6 +45,8 @@ export const besideCut = (asked: BesideAsked, plan: CutPlan, estimate?: Estimate
     tolerance: job.tolerance,
     temperatures: { ...chilled, ...job.temperature },
     sizes: job.sizes ?? [],
+    confidence: job.confidence,
+    around,
   });
   return { facts: { budgets, otherWays }, findings: [...budgetFindings(budgets, !said.has('tolerance')), ...otherFindings(otherWays)] };
 };

@@ -67,11 +67,13 @@ describe('a job', () => {
 
   it('promises no more than the budget of errors leaves', () => {
     const facts = factsOf(die);
-    const expected = Math.ceil(there(cut(facts).budgets).profile.total.value) / 1000;
-    expect(printPlain(facts.sentence)).toContain(`: ±${expected} mm expected`);
+    const { budgets, plan } = cut(facts);
+    const expected = Math.ceil(there(budgets).profile.total.value * 10) / 10_000;
+    expect(printPlain(facts.sentence)).toContain(`: ±${expected} mm expected (k = 2, about 95 %)`);
+    // One expected accuracy: what the passes were chosen by is what the budget adds up.
+    expect(plan.accuracy.value * 1000).toBeCloseTo(there(budgets).profile.total.value, 9);
     const tight = factsOf({ ...die, job: { ...die.job, temperature: { cutting: 50, measuring: 20, swing: 20 } } });
-    expect(tight.outcome.answer).toBe('yes');
-    expect(printPlain(tight.sentence)).toMatch(/^Yes, but the tolerance is in doubt\. .*: ±0\.0\d+ mm expected, ±0\.008 mm required;/);
+    expect(printPlain(tight.sentence)).toMatch(/^No\. ±0\.008 mm is required; .* the best to expect is ±0\.0\d+ mm \(k = 2, about 95 %\)/);
   });
 
   it('keeps every figure under its key, with leaves', () => {
@@ -91,6 +93,7 @@ describe('a job', () => {
     const run: JobRun = {
       ...die,
       drawing: inch,
+      job: { ...die.job, tolerance: 0.2 },
       shop: { ...die.shop, machines: [{ ...there(die.shop.machines[0]), travel: { x: 9000, y: 9000 } }] },
     };
     const place = factsOf(run).findings.find((f) => f.code === 'kept-side' && f.place?.kind === 'spot')?.place;

@@ -15,7 +15,12 @@ const unitless = (run: JobRun): Uint8Array =>
 describe('proving again', () => {
   it('reads the drawing in the unit that the job gave it', () => {
     const shop = { ...insert.shop, machines: [{ ...there(insert.shop.machines[0]), travel: { x: 9000, y: 9000 } }] };
-    const run: JobRun = { ...insert, shop, drawing: unitless(insert), job: { ...insert.job, units: 'cm', ease: 0, insideCorner: 5 } };
+    const run: JobRun = {
+      ...insert,
+      shop,
+      drawing: unitless(insert),
+      job: { ...insert.job, units: 'cm', ease: 0, insideCorner: 5, tolerance: 0.02 },
+    };
     const { setup, question: asked } = proven(answered(run));
     const question = { program: asked.program, drawing: run.drawing, drawingName: run.drawingName };
     const again = proveAgain({ ...question, setup });

@@ -23,11 +23,11 @@ const question = (stands = 1): Finding => ({ code: 'branched', severity: 'doubt'
 describe('a yes', () => {
   it('says "required" of what was asked only, and marks the rest as assumed', () => {
     expect(sentence(die)).toMatch(
-      /^Yes\. A 0\.30 mm brass wire cuts tool steel D2, 32 mm thick, .*±0\.008 mm required; .*Ra 0\.8 µm required\./,
+      /^Yes\. A 0\.30 mm brass wire cuts tool steel D2, 32 mm thick, .*±0\.008 mm required; .*Ra 0\.8 µm required \(16 % rule\)\./,
     );
     const bare = { ...die, said: new Set(['drawing']) };
     expect(sentence(bare)).toMatch(
-      /cuts tool steel D2 \(assumed\), 32 mm thick \(assumed\), in 3 passes: ±[\d.]+ mm expected, ±0\.008 mm assumed; Ra [\d.]+ µm expected, Ra 0\.8 µm assumed\..* for one piece \(assumed\),/,
+      /cuts tool steel D2 \(assumed\), 32 mm thick \(assumed\), in 3 passes: ±[\d.]+ mm expected \(k = 2, about 95 %\), ±0\.008 mm assumed; Ra [\d.]+ µm expected, Ra 0\.8 µm assumed \(16 % rule\)\..* for one piece \(assumed\),/,
     );
     expect(sentence(bare)).not.toContain('required');
     expect(quoted(bare)).toContain('tool steel D2 (assumed), 32 mm (assumed) thick, ±0.008 mm (assumed), Ra 0.8 µm (assumed),');
@@ -49,7 +49,9 @@ describe('a yes', () => {
     expect(sentence({ ...withJob({ sizes: [size, { ...size, name: '8 H3' }] }), notes: [question(2)] })).toMatch(
       /^Yes, but what is required of 20 K5 and 8 H3 are in doubt\. 2 questions are open\. A /,
     );
-    expect(quoted(withJob({ sizes: [size] }))).toMatch(/On 20 K5 we expect ±[\d.]+ mm and cannot be certain of ±0\.0005 mm\./);
+    expect(quoted(withJob({ sizes: [size] }))).toMatch(
+      /On 20 K5 we expect ±[\d.]+ mm \(k = 2, about 95 %\) and cannot be certain of ±0\.0005 mm\./,
+    );
     expect(sentence(withJob({ sizes: [{ ...size, tolerance: 0.05 }] }))).toMatch(/^Yes\. A /);
   });
 

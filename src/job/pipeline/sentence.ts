@@ -6,9 +6,11 @@ import type { Estimate } from '../../estimate/estimate.ts';
 import type { Material } from '../../physics/material/material.ts';
 import type { CutPlan } from '../../plan/plan.ts';
 import type { Proof } from '../../proof/proof.ts';
+import { confidenceTold } from '../../quantity/confidence.ts';
+import { type FinishRule, finishRuleWords } from '../../quantity/finish-rule.ts';
 import type { Finding } from '../../text/finding.ts';
 import { located } from '../../text/located.ts';
-import { count, duration, limit, list, money, name, type Part, quantity, significant, um, upTo } from '../../text/part.ts';
+import { count, duration, limit, list, money, name, type Part, promised, quantity, significant, um } from '../../text/part.ts';
 import { phrases, say, sentences } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { cutHeight, type Job } from '../job.ts';
@@ -39,11 +41,11 @@ export const yesSentence = (asked: Said): Text => {
     material: (said.has('material') ? words.material : words.materialAssumed)(material),
     high: heightOf(asked),
     passes: count(plan.passes.length, 'pass'),
-    // Rounded up to whole thousandths: no more is promised than holds.
-    within: limit(Math.ceil(within * 1000 - 1e-6) / 1000, 'mm', upTo(3)),
+    within: promised(within),
+    sure: confidenceTold(job.confidence),
     tolerance: (said.has('tolerance') ? words.tolerance : words.toleranceAssumed)(job.tolerance),
     ra: words.ra(um(plan.finish.value, significant(2))),
-    finish: (said.has('finish') ? words.finish : words.finishAssumed)(words.ra(quantity(job.finish, 'µm'))),
+    finish: (said.has('finish') ? words.finish : words.finishAssumed)(words.ra(quantity(job.finish, 'µm')), job.finishRule),
     runs: (estimate.unattended.value >= 1 ? words.alone : words.attended)(estimate),
     costs: costsOf(asked),
   });
@@ -78,6 +80,7 @@ interface Yes {
   readonly high: Text;
   readonly passes: Part;
   readonly within: Part;
+  readonly sure: Text;
   readonly tolerance: Text;
   readonly ra: Text;
   readonly finish: Text;
@@ -96,8 +99,8 @@ export const noSentence = (findings: readonly Finding[], proof?: Proof): Text =>
 const short = phrases('answer-part', { no: say`No.`, onePiece: say`one piece` });
 
 const words = phrases('answer', {
-  yes: ({ answer, wire, material, high, passes, within, tolerance, ra, finish, runs, costs }: Yes) =>
-    say`${{ answer }} A ${{ wire }} cuts ${{ what: material }}, ${{ high }}, in ${{ passes }}: ${{ within }} expected, ${{ limits: tolerance }}; ${{ ra }} expected, ${{ roughness: finish }}. It runs ${{ runs }} and ${{ costs }}.`,
+  yes: ({ answer, wire, material, high, passes, within, sure, tolerance, ra, finish, runs, costs }: Yes) =>
+    say`${{ answer }} A ${{ wire }} cuts ${{ what: material }}, ${{ high }}, in ${{ passes }}: ${{ within }} expected (${{ sure }}), ${{ limits: tolerance }}; ${{ ra }} expected, ${{ roughness: finish }}. It runs ${{ runs }} and ${{ costs }}.`,
   plainYes: say`Yes.`,
   ifOne: (questions: number) => say`Yes, if ${{ questions: count(questions, 'question') }} is answered.`,
   ifMore: (questions: number) => say`Yes, if ${{ questions: count(questions, 'question') }} are answered.`,
@@ -112,8 +115,8 @@ const words = phrases('answer', {
   assumed: (what: Text) => say`${{ what }} (assumed)`,
   tolerance: (tolerance: number) => say`${{ tolerance: limit(tolerance) }} required`,
   toleranceAssumed: (tolerance: number) => say`${{ tolerance: limit(tolerance) }} assumed`,
-  finish: (finish: Text) => say`${{ finish }} required`,
-  finishAssumed: (finish: Text) => say`${{ finish }} assumed`,
+  finish: (finish: Text, rule: FinishRule) => say`${{ finish }} required (${{ rule: finishRuleWords[rule] }})`,
+  finishAssumed: (finish: Text, rule: FinishRule) => say`${{ finish }} assumed (${{ rule: finishRuleWords[rule] }})`,
   withoutMetal: (costs: Text) => say`${{ costs }}, without material`,
   invented: (costs: Text) => say`${{ costs }}, at invented rates`,
   wire: (wire: string) => say`${{ name: name(wire) }} wire`,

@@ -190,7 +190,7 @@ const judgedWire = (wire: Wire, { run, request, shapes }: Asked): Judged => {
   }
   const last = lastOf(tried.rows);
   const surface = {
-    accuracy: accuracyFigure(conditionsOf(wire, question), last),
+    accuracy: accuracyFigure(conditionsOf(wire, question), tried.rows, question),
     finish: last.ra,
     form: last.formError,
     rough: tried.rows[0].feed.value,

@@ -1,14 +1,18 @@
 /** What the job wants of the drawing: the loops to cut with their kept sides, and the question to the planner. */
+import { chilled } from '../../accuracy/budget-question.ts';
+import { type Around, aroundOf, besideProfile } from '../../accuracy/errors-around.ts';
 import type { Drawing, Loop } from '../../drawing/drawing.ts';
 import { ratesOn } from '../../estimate/rates.ts';
 import type { Contour } from '../../geometry/contour.ts';
 import type { Point } from '../../geometry/segment.ts';
 import type { Material } from '../../physics/material/material.ts';
+import { blockFor } from '../../plan/cut/block.ts';
 import { sortLoops } from '../../plan/kept-side.ts';
 import type { WantedLine } from '../../plan/open-line.ts';
 import type { Override, PlanQuestion, WantedLoop } from '../../plan/question.ts';
 import { REGISTER_ROOM } from '../../plan/wire/register-room.ts';
 import type { Wanted } from '../../proof/proof.ts';
+import { allowedTo } from '../../proof/share.ts';
 import { atField, type Finding } from '../../text/finding.ts';
 import { fixed, name, place } from '../../text/part.ts';
 import { say } from '../../text/say.ts';
@@ -32,6 +36,8 @@ export interface CutRequest {
   /** Of the work piece as warm as it is cut, where the program is to be scaled for that. */
   readonly question: PlanQuestion;
   readonly scaled?: Scaled | undefined;
+  /** What error budgets ask of contours and block. */
+  readonly around: Around;
   /** Zero of the program in the drawing, mm; left out where it is the zero of the drawing. */
   readonly datum?: Point | undefined;
   readonly findings: readonly Finding[];
@@ -66,6 +72,16 @@ export const requestOf = (drawing: Drawing, run: JobRun, material: Material): Cu
   const scaled = scaledFor(job, material, datum);
   const drawn = [...sorted.cut.map(({ loop }) => loop.contour), ...open.lines.map((l) => l.path)];
   const lastDigit = question.resolution.unit * 10 ** -question.resolution.decimals;
+  const around = aroundOf(sorted, blockFor(sorted, question));
+  const fitOf = (id: string): number => Math.max(run.shape?.fitDeviation ?? 0, fits.get(id) ?? 0);
+  const sure = {
+    confidence: job.confidence,
+    beside: besideProfile(around, { material, temperatures: { ...chilled, ...job.temperature } }),
+    reserve: Math.min(
+      allowedTo(job),
+      sorted.cut.reduce((most, { loop }) => Math.max(most, fitOf(loop.id)), lastDigit * Math.SQRT1_2),
+    ),
+  };
   return {
     kind: 'request',
     request: {
@@ -73,11 +89,12 @@ export const requestOf = (drawing: Drawing, run: JobRun, material: Material): Cu
         loop: loop.id,
         contour: contours.get(loop.id) as Contour,
         kept,
-        fit: Math.max(run.shape?.fitDeviation ?? 0, fits.get(loop.id) ?? 0),
+        fit: fitOf(loop.id),
       })),
       lines: open.lines,
       blockLoop: block === undefined ? undefined : { id: block.id, contour: block.contour },
-      question: scaledQuestion({ ...question, loops: eased.loops }, scaled),
+      question: scaledQuestion({ ...question, ...sure, loops: eased.loops }, scaled),
+      around,
       scaled,
       datum,
       findings: [
@@ -123,6 +140,7 @@ const questionOf = (drawing: Drawing, run: JobRun, material: Material, loops: re
     height: cutHeight(job),
     flush: job.flush,
     finish: job.finish,
+    finishRule: job.finishRule,
     tolerance: job.tolerance,
     insideCorner: job.insideCorner,
     assumed: takenOf(run),

@@ -64,9 +64,9 @@ describe('what-ifs about the way of the wire', () => {
 describe('the steps of the price curve', () => {
   it('lie at the finest finish a number of passes gives: a hundredth finer takes one more', () => {
     const last = priceCurve(die).filter((p) => p.lastOfStep === true);
-    expect(last.map((p) => p.passes)).toEqual([2, 3, 4]);
+    expect(last.map((p) => p.passes)).toEqual([3, 4, 5, 6]);
     const [step] = last;
     const finer = runUpTo({ ...die, job: { ...die.job, finish: there(step).finish * 0.985 } }, 'program');
-    expect(finer.kind === 'programmed' && finer.plan.passes.length).toBe(3);
+    expect(finer.kind === 'programmed' && finer.plan.passes.length).toBe(4);
   });
 });

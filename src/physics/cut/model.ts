@@ -1,5 +1,6 @@
 /** The starting model as plain numbers, for the planner's search; ladder.ts gives the same values as Figures that can be asked why. */
 
+import { deviationOf } from '../../quantity/figure.ts';
 import * as model from '../starting-model.ts';
 import { areaRate, heightShare, removalRate, roughFeed, wireShare } from './area-rate.ts';
 import type { CutConditions } from './conditions.ts';
@@ -24,6 +25,8 @@ export interface CutModel {
   readonly gap: (e: number) => number;
   /** µm */
   readonly ra: (e: number) => number;
+  /** One standard deviation of the logarithm of Ra. */
+  readonly raSpread: (e: number) => number;
   /** Crater and recast layer, µm. */
   readonly damage: (e: number) => number;
   /** Recast layer alone, µm. */
@@ -63,6 +66,7 @@ export const cutModel = (conditions: CutConditions): CutModel => {
     formErrorStart: formErrorStart(conditions, push),
     gap,
     ra,
+    raSpread: (e) => raSpread(conditions, e),
     damage,
     recast: (e) => recastLayer.compute({ ra: ra(e), scale: scale.value, power: power.value, least: least.value }),
     formErrorAfter: (before) => formErrorLeft.compute({ before, left: model.formLeft.value, floor: machine.bestFormError }),
@@ -70,6 +74,11 @@ export const cutModel = (conditions: CutConditions): CutModel => {
     skimFeed: (e, stock) => skimFeed.compute({ removal, energy: e, power: model.skimPower.value, height, stock, limit }),
     energyFor: (wanted) => wanted / ra(1),
   };
+};
+
+const raSpread = ({ material: { fineness }, factors }: CutConditions, energy: number): number => {
+  const factor = model.finishFactorAt(factors?.finish, energy);
+  return Math.hypot(deviationOf(factor) / factor.value, deviationOf(fineness) / fineness.value);
 };
 
 /** Area rate, and sparks per length of wire: what the same wire would cut in tool steel, over the height. */

@@ -100,7 +100,7 @@ const surfaceOf = (i: number, conditions: CutConditions, cut: CutFigures, value:
   const { size } = cut;
   const as = called(i, 'energy');
   const energy = given({ key: as.key, name: as.name, value, unit: '1', ...saidOfMachine(conditions.machine) });
-  const factors = { gap: conditions.factors?.gap ?? model.gapFactor, finish: conditions.factors?.finish ?? model.finishFactor };
+  const factors = { gap: conditions.factors?.gap ?? model.gapFactor, finish: model.finishFactorAt(conditions.factors?.finish, value) };
   const { fineness } = conditions.material;
   const ra = apply(passFinish, { rough: model.roughFinish, size, fineness, energy, factor: factors.finish }, called(i, 'ra'));
   return {

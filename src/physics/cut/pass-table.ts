@@ -11,7 +11,7 @@ import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import type { Unit } from '../../text/unit.ts';
 import { find } from '../findings.ts';
-import { damagePerFinish, recastLaw } from '../starting-model.ts';
+import { damagePerFinish, recastLaw, trialDoubt } from '../starting-model.ts';
 import { wireLeaf } from '../wire/wire-leaves.ts';
 import { workHeight } from '../work-height.ts';
 import { areaRateFromFeed } from './area-rate.ts';
@@ -95,7 +95,7 @@ const placesOf = ({ wire }: CutConditions, passes: NonEmpty<readonly [Pass, Ladd
   const d = wireLeaf(wire, 'diameter');
   let before: Figure | undefined;
   return mapFilled(passes, ([pass, modelled], i) => {
-    const offset = entered(called(i, 'offset'), pass.offset, 'mm', 0);
+    const offset = ownOffset(called(i, 'offset'), pass.offset);
     const gapAs = called(i, 'gap');
     const asEntered = pass.gap === undefined ? modelled.gap : entered(gapAs, pass.gap, 'mm', 0);
     const gap = i === passes.length - 1 ? apply(lastGap, { offset, d }, gapAs) : asEntered;
@@ -108,6 +108,10 @@ const placesOf = ({ wire }: CutConditions, passes: NonEmpty<readonly [Pass, Ladd
     return { ...modelled, offset, gap, stock, taken };
   });
 };
+
+/** The shop has cut to size with it, and so knows it as well as it measures. */
+const ownOffset = (as: ReturnType<typeof called>, value: number): Figure =>
+  given({ ...as, value, unit: 'mm', deviation: trialDoubt.value / 1000, basis: 'shop', source: saidBy.passTable });
 
 const entered = (as: ReturnType<typeof called>, value: number, unit: Unit, spread: number): Figure =>
   given({ ...as, value, unit, deviation: value * spread, basis: 'shop', source: saidBy.passTable });

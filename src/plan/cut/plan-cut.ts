@@ -137,7 +137,7 @@ const resultOf = (question: ShopAsked & WorkAsked, { wire, rows, shift }: WireWi
   return {
     wire,
     passes: mapFilled(rows, passOf),
-    accuracy: withShift(accuracyFigure(conditionsOf(wire, question), last), shift),
+    accuracy: withShift(accuracyFigure(conditionsOf(wire, question), rows, question), shift),
     shift,
     finish: last.ra,
   };

@@ -131,7 +131,9 @@ describe('passes and registers set by hand', () => {
     const one = planned({ ...plateBlock(), passes: 1 });
     const short = one.findings.find((f) => f.code === 'passes-fall-short');
     expect(short?.severity).toBe('warning');
-    expect(sentenceOf(short)).toContain(`Ra ${one.finish.value.toFixed(2)} µm and ±${one.accuracy.value.toFixed(4)} mm are expected`);
+    expect(sentenceOf(short)).toContain(
+      `Ra ${one.finish.value.toFixed(2)} µm and ±${Math.ceil(one.accuracy.value * 1e4) / 1e4} mm are expected`,
+    );
     const settings = plateBlock().machine.energySettings.length;
     expect(refusals(planCut({ ...plateBlock(), passes: settings + 1 }))).toEqual([['passes-too-many', { kind: 'field', path: 'passes' }]]);
   });

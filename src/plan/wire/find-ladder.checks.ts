@@ -8,14 +8,14 @@ import { findLadder } from './find-ladder.ts';
 const cut = conditions();
 
 const energiesFor = (finish: number): NonEmpty<number> => {
-  const ladder = findLadder({ ...cut, machine: everyMachine }, { finish, tolerance: 0.02 });
+  const ladder = findLadder({ ...cut, machine: everyMachine }, { finish, finishRule: 'mean', tolerance: 0.02 });
   if (ladder.kind !== 'found') throw new Error(ladder.kind);
   return ladder.energies;
 };
 
 /** Times the rough alone. */
 const minutesFor = (finish: number): number => {
-  const ladder = findLadder(cut, { finish, tolerance: 0.02 });
+  const ladder = findLadder(cut, { finish, finishRule: 'mean', tolerance: 0.02 });
   return ladder.kind === 'found' ? ladder.minutesPerMillimetre * cutModel(cut).roughFeed : Number.NaN;
 };
 

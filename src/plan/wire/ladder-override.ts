@@ -3,8 +3,7 @@
 import type { CutConditions } from '../../physics/cut/conditions.ts';
 import { cutModel } from '../../physics/cut/model.ts';
 import type { NonEmpty } from '../../sequence/sequence.ts';
-import { deviationNow } from './deviation-of-passes.ts';
-import { energiesOf, type LadderAsked, nextRow, roughOnly, type Way } from './find-ladder.ts';
+import { energiesOf, excessOf, finishedBy, type LadderAsked, nextRow, roughOnly, type Way } from './find-ladder.ts';
 
 export type HandLadder =
   | {
@@ -32,8 +31,7 @@ export const ladderOf = (passes: number, conditions: CutConditions, asked: Ladde
     formError = model.formErrorAfter(formError);
   }
   const ends = row.map((way) => {
-    const deviation = deviationNow(conditions, formError, model.gap(way.energy));
-    const excess = Math.max(model.ra(way.energy) / asked.finish, deviation / asked.tolerance);
+    const excess = excessOf(conditions, finishedBy(conditions, model, { energy: way.energy, formError, skims: passes - 1 }), asked);
     return { way, minutes: way.minutes, excess: excess <= SLACK ? 1 : excess };
   });
   const best = ends.reduce((a, b) => (isBetter(b, a) ? b : a));

@@ -3,15 +3,16 @@
 import type { CutConditions } from '../../physics/cut/conditions.ts';
 import { type LadderRow, ladderRows } from '../../physics/cut/pass-rows.ts';
 import type { Wire } from '../../physics/wire/wire.ts';
+import { confidenceTold, usualConfidence } from '../../quantity/confidence.ts';
 import { lastOf, type NonEmpty } from '../../sequence/sequence.ts';
 import { atField, type Finding, remedy } from '../../text/finding.ts';
-import { count, fixed, limit, mm, name, type Part, quantity, um } from '../../text/part.ts';
+import { count, fixed, limit, mm, name, type Part, promised, quantity, um } from '../../text/part.ts';
 import { phrases, say, sentences } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { wanted } from '../../text/wanted.ts';
 import { find } from '../findings.ts';
 import type { OverridesAsked, PlanQuestion, ShopAsked, WorkAsked } from '../question.ts';
-import { deviationNow } from './deviation-of-passes.ts';
+import { deviationNow, lastPassOf } from './deviation-of-passes.ts';
 import { findLadder } from './find-ladder.ts';
 import { ladderOf } from './ladder-override.ts';
 import { shopPasses } from './shop-passes.ts';
@@ -101,7 +102,7 @@ const tooMany = (passes: number, most: number): Finding =>
 
 const shortFinding = (rows: NonEmpty<LadderRow>, conditions: CutConditions, question: WorkAsked & OverridesAsked): Finding => {
   const last = lastOf(rows);
-  const within = deviationNow(conditions, last.formError.value, last.gap.value);
+  const within = deviationNow(conditions, lastPassOf(rows), question);
   const free = findLadder(conditions, question);
   const planned = free.kind === 'found' ? words.wouldReach(free.energies.length) : undefined;
   const comesOut = words.comesOut(rows.length, conditions.wire, { ra: last.ra.value, within }, question);
@@ -122,11 +123,11 @@ const words = phrases('passes', {
   passesAsked: (passes: number, registers: number) =>
     say`${{ passes: count(passes, 'pass') }} are specified and ${{ registers: count(registers, 'register') }} set by hand: one register per pass.`,
   reaches: (ra: number) => say`it reaches Ra ${{ ra: um(ra, fixed(2)) }} at best`,
-  holds: (within: number) => say`it holds ${{ within: limit(within, 'mm', fixed(4)) }} at best`,
+  holds: (within: number) => say`it holds ${{ within: promised(within) }} at best`,
   energies: (passes: number, most: number) =>
     say`${{ passes: count(passes, 'pass') }} need as many energy settings, and the machine has ${{ energies: count(most) }}`,
   comesOut: (passes: number, wire: Wire, { ra, within }: { readonly ra: number; readonly within: number }, asked: WorkAsked) =>
-    say`With ${{ passes: count(passes, 'pass') }} of ${{ wire: name(wire.name) }} wire, as you specified, Ra ${{ ra: um(ra, fixed(2)) }} and ${{ within: limit(within, 'mm', fixed(4)) }} are expected; ${{ finish: finishWanted(asked) }} and ${{ tolerance: wanted(asked, 'tolerance', limit(asked.tolerance)) }}.`,
+    say`With ${{ passes: count(passes, 'pass') }} of ${{ wire: name(wire.name) }} wire, as you specified, Ra ${{ ra: um(ra, fixed(2)) }} and ${{ within: promised(within) }} are expected; ${{ finish: finishWanted(asked) }} and ${{ tolerance: wanted(asked, 'tolerance', limit(asked.tolerance)) }}.`,
   wouldReach: (passes: number) => say`${{ passes: count(passes) }} would reach it.`,
 });
 
@@ -146,7 +147,7 @@ const finishFinding = (wire: Wire, best: number, question: WorkAsked): Finding =
 const toleranceFinding = (wire: Wire, best: number, question: WorkAsked): Finding =>
   find(
     'tolerance-out-of-reach',
-    say`${{ asked: wanted(question, 'tolerance', limit(question.tolerance)) }}; with ${{ wire: name(wire.name) }} wire at ${{ height: mm(question.height) }} height the best to expect is ${{ best: limit(best, 'mm', fixed(4)) }}.`,
+    say`${{ asked: wanted(question, 'tolerance', limit(question.tolerance)) }}; with ${{ wire: name(wire.name) }} wire at ${{ height: mm(question.height) }} height the best to expect is ${{ best: promised(best) }} (${{ sure: confidenceTold(question.confidence ?? usualConfidence) }}).`,
     {
       place: atField('tolerance'),
       remedy: remedy(say`Require ${{ tolerance: limit(ceiling(best, 3)) }}.`, { field: 'tolerance', value: ceiling(best, 3) }),

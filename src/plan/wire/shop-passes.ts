@@ -5,8 +5,7 @@ import type { LadderRow } from '../../physics/cut/pass-rows.ts';
 import { fittingTables, type PassTable, tableRows } from '../../physics/cut/pass-table.ts';
 import type { NonEmpty } from '../../sequence/sequence.ts';
 import type { Finding } from '../../text/finding.ts';
-import { deviationNow } from './deviation-of-passes.ts';
-import type { LadderAsked } from './find-ladder.ts';
+import { excessOf, finishedRows, type LadderAsked } from './find-ladder.ts';
 
 export interface ShopPasses {
   readonly rows: NonEmpty<LadderRow>;
@@ -42,8 +41,5 @@ export const shopPasses = (
   return best === undefined ? { findings } : { best, findings };
 };
 
-const reaches = (conditions: CutConditions, rows: readonly LadderRow[], asked: LadderAsked): boolean => {
-  const last = rows.at(-1);
-  if (last === undefined || last.ra.value > asked.finish * SLACK) return false;
-  return deviationNow(conditions, last.formError.value, last.gap.value) <= asked.tolerance * SLACK;
-};
+const reaches = (conditions: CutConditions, rows: NonEmpty<LadderRow>, asked: LadderAsked): boolean =>
+  excessOf(conditions, finishedRows(rows), asked) <= SLACK;
