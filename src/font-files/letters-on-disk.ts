@@ -7,6 +7,7 @@ import { LARGEST_FONT, readFont, unreadable } from '../font-reader/read-font.ts'
 import { name } from '../text/part.ts';
 import { phrases, say } from '../text/say.ts';
 import { fontFile } from './font-files.ts';
+import { parserOnDemand } from './parser-on-demand.ts';
 
 /** Faces stay read: the same letters are asked for again and again. */
 const faces = new Map<string, FontFound>();
@@ -23,7 +24,7 @@ export const lettersWith =
 const houseFont = ({ face, font }: FontAsked): FontFound => {
   if (font !== undefined) return { kind: 'none', why: missing.onlyByCommand(font.slice(0, 200)) };
   if (!isFace(face)) return { kind: 'none', why: missing.unknown(face.slice(0, 80)) };
-  const found = faces.get(face) ?? readFont(fontFile(FACE_FILES[face]), FACE_FILES[face]);
+  const found = faces.get(face) ?? readFont(fontFile(FACE_FILES[face]), FACE_FILES[face], parserOnDemand);
   faces.set(face, found);
   return found;
 };
@@ -43,7 +44,7 @@ const ownFont = (path: string): FontFound => {
     const { size, isFile } = statOf(path);
     if (!isFile) return { kind: 'none', why: missing.noFile(path) };
     if (size > LARGEST_FONT) return { kind: 'none', why: unreadable.tooLarge(path, size) };
-    return readFont(readFileSync(path), basename(path));
+    return readFont(readFileSync(path), basename(path), parserOnDemand);
   } catch (error) {
     const code = (error as { readonly code?: string }).code;
     return { kind: 'none', why: code === 'ENOENT' ? missing.noSuchFile(path) : missing.unreadable(path) };

@@ -1,6 +1,7 @@
 /** What is read from the fonts of the house, held against metric files that other parsers made. */
 import { there } from '../../test/there.ts';
 import { fontFile } from '../font-files/font-files.ts';
+import { parserOnDemand } from '../font-files/parser-on-demand.ts';
 import type { CheckRow } from '../quantity/check.ts';
 import type { Typeface } from '../shapes/lettering/typeface.ts';
 import { FACE_FILES } from './face-files.ts';
@@ -10,7 +11,7 @@ import { readFont } from './read-font.ts';
 const faces = new Map<string, Typeface>();
 
 const face = (file: string): Typeface => {
-  const found = readFont(fontFile(file), file);
+  const found = readFont(fontFile(file), file, parserOnDemand);
   if (found.kind === 'none') throw new Error(`${file} is no font`);
   faces.set(file, faces.get(file) ?? found.typeface);
   return there(faces.get(file));

@@ -1,5 +1,5 @@
 /** The bytes of a font -> its letters. A font may come from anywhere: whatever is wrong with it is said in a sentence, never thrown. */
-import { type Font, type Glyph as FontGlyph, parse } from 'opentype.js/dist/opentype.mjs';
+import type { Font, Glyph as FontGlyph } from 'opentype.js/dist/opentype.mjs';
 import type { FontFound, FoundGlyph, Typeface } from '../shapes/lettering/typeface.ts';
 import { count, name as named } from '../text/part.ts';
 import { phrases, say } from '../text/say.ts';
@@ -9,8 +9,11 @@ import { outlinesOf } from './glyph-outlines.ts';
 /** Larger files are not read, bytes; fonts for half of the world's scripts stay below it. */
 export const LARGEST_FONT = 30_000_000;
 
+/** What makes tables into a font. It is given, since it is long to load and not every program that may be asked for letters is. */
+export type FontParser = (file: ArrayBuffer) => Font;
+
 /** @param name what the font is called where it cannot be read: its file. */
-export const readFont = (bytes: Uint8Array, name: string): FontFound => {
+export const readFont = (bytes: Uint8Array, name: string, parse: FontParser): FontFound => {
   if (bytes.length > LARGEST_FONT) return { kind: 'none', why: unreadable.tooLarge(name, bytes.length) };
   const tables = fontTables(bytes, name);
   if (tables.kind === 'none') return tables;

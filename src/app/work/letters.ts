@@ -10,6 +10,7 @@ import serif from 'dejavu-fonts-ttf/ttf/DejaVuSerif.ttf?url';
 import serifBold from 'dejavu-fonts-ttf/ttf/DejaVuSerif-Bold.ttf?url';
 import { type FaceName, isFace, USUAL_FACE } from '../../font-reader/face-files.ts';
 import { type FontFound, type LetterMaker, makeLettering } from '../../font-reader/letter-maker.ts';
+import { fontParser } from '../../font-reader/parser.ts';
 import { readFont } from '../../font-reader/read-font.ts';
 import { count } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
@@ -54,7 +55,7 @@ const fontFor = async ({ face = USUAL_FACE, font }: Readonly<Record<string, unkn
 const fetched = async (face: FaceName): Promise<FontFound> => {
   try {
     const answer = await fetch(ADDRESSES[face]);
-    if (answer.ok) return readFont(new Uint8Array(await answer.arrayBuffer()), face);
+    if (answer.ok) return readFont(new Uint8Array(await answer.arrayBuffer()), face, fontParser);
     return { kind: 'none', why: missing.answered(answer.status) };
   } catch {
     return { kind: 'none', why: missing.silent };

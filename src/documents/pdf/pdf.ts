@@ -1,5 +1,5 @@
 /** Sets a paper as PDF: A4, vector drawing, the same bytes for the same paper. */
-import PDFDocument from 'pdfkit';
+import type PDFDocument from 'pdfkit';
 import type { Paper, PaperBlock } from '../paper.ts';
 import { drawPicture } from './drawing.ts';
 import { heightOf, INK, need, newPage, PAGE, type PdfPen, PENCIL, put, rule, WIDTH, write } from './pen.ts';
@@ -14,6 +14,8 @@ export interface Fonts {
 
 /** The paper as the bytes of a PDF. `day` (ISO 8601) is its date of making. */
 export const paperPdf = async (paper: Paper, fonts: Fonts, day: string): Promise<Uint8Array> => {
+  // Loaded here, since it takes longer than all the rest, and most answers want no paper.
+  const { default: PDFDocument } = await import('pdfkit');
   const made = new Date(`${day}T00:00:00Z`);
   const doc = new PDFDocument({
     font: null,

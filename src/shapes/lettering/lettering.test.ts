@@ -4,6 +4,7 @@ import { Clipper, FillRule, type PathsD } from 'clipper2-ts';
 import { describe, expect, it } from 'vitest';
 import { there } from '../../../test/there.ts';
 import { fontFile } from '../../font-files/font-files.ts';
+import { parserOnDemand } from '../../font-files/parser-on-demand.ts';
 import { FACE_FILES, isFace } from '../../font-reader/face-files.ts';
 import { readFont } from '../../font-reader/read-font.ts';
 import { areaOf, boundsOfChain, mergedBounds } from '../../geometry/area.ts';
@@ -27,7 +28,7 @@ import type { FontAsked, FontFound, GlyphOutline, Typeface } from './typeface.ts
 const read = new Map<string, FontFound>();
 const fonts = ({ face }: FontAsked): FontFound => {
   if (!isFace(face)) throw new Error(face);
-  const found = read.get(face) ?? readFont(fontFile(FACE_FILES[face]), face);
+  const found = read.get(face) ?? readFont(fontFile(FACE_FILES[face]), face, parserOnDemand);
   read.set(face, found);
   return found;
 };
@@ -263,7 +264,10 @@ describe('texts', () => {
 
   it('with no font that can be read is refused at the face', () => {
     const request = letteringSchema.parse({ kind: 'lettering', text: 'O', letterHeight: 20 });
-    const [broken, none] = [makeLettering(request, () => readFont(new Uint8Array([0, 1, 0, 0, 9]), 'my.ttf')), makeShape(request, MEANS)];
+    const [broken, none] = [
+      makeLettering(request, () => readFont(new Uint8Array([0, 1, 0, 0, 9]), 'my.ttf', parserOnDemand)),
+      makeShape(request, MEANS),
+    ];
     for (const answer of [broken, none]) {
       if (answer.kind !== 'refused') throw new Error(answer.kind);
       expect(answer.findings.map((f) => [f.code, f.place])).toEqual([['font-unusable', { kind: 'field', path: 'face' }]]);

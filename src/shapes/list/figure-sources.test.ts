@@ -2,6 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { fontFile } from '../../font-files/font-files.ts';
+import { parserOnDemand } from '../../font-files/parser-on-demand.ts';
 import { FACE_FILES } from '../../font-reader/face-files.ts';
 import { readFont } from '../../font-reader/read-font.ts';
 import type { Figure } from '../../quantity/figure.ts';
@@ -61,7 +62,7 @@ const misfits = (request: ShapeRequest, figures: readonly Figure[]): readonly st
 };
 
 const letters = (request: Extract<ShapeRequest, { kind: 'lettering' }>) =>
-  makeLettering(request, () => readFont(fontFile(FACE_FILES['sans-bold']), 'sans-bold'));
+  makeLettering(request, () => readFont(fontFile(FACE_FILES['sans-bold']), 'sans-bold', parserOnDemand));
 
 const sizesOf = (input: ShapeInput): { readonly request: ShapeRequest; readonly figures: readonly Figure[] } => {
   const request = shapeSchema.parse(input);
