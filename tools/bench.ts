@@ -1,4 +1,4 @@
-/** Runs every bench and prints our figure beside its peers', as ratios; `--json` for the rows, `--only WORD` for some of them. */
+/** Runs every bench and prints our figure beside its peers', as ratios; `--json` for the rows, `--only WORD` for some of them, `--against FOLDER` for another build. */
 
 import * as dxf from '../src/drawing/dxf/dxf.bench.ts';
 import * as offset from '../src/geometry/offset/offset.bench.ts';
@@ -8,6 +8,7 @@ import * as nests from '../src/nest/lay/nest.bench.ts';
 import * as tour from '../src/plan/order/tour.bench.ts';
 import * as shapes from '../src/shapes/gear/gear.bench.ts';
 import * as page from '../test/browser/page.bench.ts';
+import { rowsAgainst } from './against.ts';
 import type { BenchRow } from './bench-row.ts';
 
 const BENCHES: readonly (readonly [name: string, rows: () => Promise<readonly BenchRow[]>])[] = [
@@ -21,7 +22,10 @@ const BENCHES: readonly (readonly [name: string, rows: () => Promise<readonly Be
   ['page', page.rows],
 ];
 
-const only = process.argv.includes('--only') ? process.argv[process.argv.indexOf('--only') + 1] : undefined;
+const option = (name: string): string | undefined =>
+  process.argv.includes(name) ? process.argv[process.argv.indexOf(name) + 1] : undefined;
+const only = option('--only');
+const against = option('--against');
 const asJson = process.argv.includes('--json');
 
 /** How many times as good as the peer: less time or memory, or more of a rate. */
@@ -39,12 +43,14 @@ const print = (row: BenchRow): string => {
 };
 
 const all: BenchRow[] = [];
-for (const [name, rows] of BENCHES) {
+const tell = (row: BenchRow): void => {
+  all.push(row);
+  if (!asJson) process.stdout.write(`${print(row)}\n`);
+};
+if (against !== undefined) for (const row of rowsAgainst(against)) tell(row);
+for (const [name, rows] of against === undefined ? BENCHES : []) {
   if (only !== undefined && only !== name) continue;
-  for (const row of await rows()) {
-    all.push(row);
-    if (!asJson) process.stdout.write(`${print(row)}\n`);
-  }
+  for (const row of await rows()) tell(row);
 }
 const broken = all.filter((row) => !kept(row));
 if (asJson) process.stdout.write(`${JSON.stringify(all, null, 2)}\n`);
