@@ -27,6 +27,7 @@ export const asked = (question: PlanQuestion, dialect: Dialect): ProofQuestion =
     registers: written.registers,
     wireDiameter: plan.wire.diameter,
     gaps: written.gaps,
+    passes: [...written.gaps.keys()],
     wanted: plan.contours.map((c) => ({ loop: c.loop, contour: there(question.loops.find((l) => l.id === c.loop)).contour, kept: c.kept })),
     wantedOpen: [
       ...(question.open ?? []).map((o) => ({ chain: o.id, path: o.path, kept: o.kept })),

@@ -30,6 +30,7 @@ export const catalogue = {
   'threaded-in-metal': 'refusal',
   'wire-left-threaded': 'refusal',
   'cut-without-wire': 'refusal',
+  'threaded-twice': 'refusal',
 } satisfies Catalogue;
 
 export const find = finder(catalogue);

@@ -93,7 +93,7 @@ export const manual: Manual<typeof catalogue> = {
   'pass-left-out': {
     title: 'A pass is missing on part of a contour',
     meaning:
-      'None of the cuts with this condition came by on a stretch of more than 0.5 mm. The passes are those that the set-up file names, in its order; where it names none, those that the program uses anywhere.',
+      'None of the cuts with this condition came by on a stretch of more than 0.5 mm. The passes are those that the set-up file names, in its order; where it names none, those that the program uses anywhere. A pass that runs 5 µm or more further from the face than one before it takes nothing, and counts as missing.',
     matters:
       'Each pass is meant for the stock that the one before leaves. Without it the next one has more than it can take: the size may be missed, or the finish, or the wire breaks.',
     remedy: 'Run every pass that the set-up file names, each with its own condition, or name fewer there.',
@@ -196,5 +196,12 @@ export const manual: Manual<typeof catalogue> = {
       'The wire was cut, or taken out for a rapid move through metal, and neither a word that threads it nor a stop stands before the next cut. The same holds for the first cut of a program that is reached by a move over the block.',
     matters: 'The control stops with an error, or moves along the contour without cutting anything.',
     remedy: 'Put the word to thread, or a stop for threading by hand, after the rapid move.',
+  },
+  'threaded-twice': {
+    title: 'The wire is threaded although it is in',
+    meaning: 'The word that threads the wire comes where the wire is threaded already: twice in a row, or in the middle of a cut.',
+    matters:
+      'A control stops there or tries to thread through the wire that is in. A word that stands where it cannot be meant also says that a line is lost or out of its place.',
+    remedy: 'Leave the word out, or cut the wire before it.',
   },
 };

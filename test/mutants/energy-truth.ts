@@ -1,6 +1,7 @@
 /** With what energy a program cuts, by the squares that each cut takes and by the last cut that comes to each place of a contour. */
-import type { Contour } from '../../src/geometry/contour.ts';
+import type { Chain } from '../../src/geometry/contour.ts';
 import { distanceToSegment, lengthOf, pointAt } from '../../src/geometry/measure.ts';
+import { contains } from '../../src/geometry/near/inside.ts';
 import type { Point } from '../../src/geometry/segment.ts';
 import type { Action } from '../../src/nc/read/program.ts';
 import type { ProofQuestion } from '../../src/proof/proof.ts';
@@ -23,6 +24,8 @@ const [SOME, MOST] = [0.25, 0.7];
 const [SHORT, LONG] = [0.1, 0.45];
 /** mm of a contour that a pass may miss beside a corner. */
 const [FEW, MANY] = [0.35, 0.75];
+/** mm that a pass may leave more than one before it, which took all there was: between the two nobody can say. */
+const [PERHAPS, SURE] = [3e-3, 8e-3];
 /** mm that a pass may leave for the next ones. */
 const STOCK = 0.3;
 /** kg: a piece this light is flushed away; a few squares more or less decide nothing. */
@@ -73,52 +76,82 @@ const tabs = (cuts: readonly TruthCut[], { height, density }: ProofQuestion, ras
   };
 };
 
-const faces = (cuts: readonly TruthCut[], { wanted, tolerance }: ProofQuestion, last: number): Told => {
-  const lengths = wanted.map(({ contour }) => {
-    let length = 0;
-    for (const s of contour.segments) {
-      const steps = Math.ceil(lengthOf(s) / 0.1);
-      for (let i = 0; i < steps; i += 1) {
-        const cut = cuts.findLast((c) => reaches(c, pointAt(s, (i + 0.5) / steps), tolerance));
-        if (cut !== undefined && cut.radius > last + SAME) length += lengthOf(s) / steps;
-      }
-    }
-    return length;
-  });
-  return {
-    faults: lengths.flatMap((l, n) => (l > LONG ? [`contour ${n} is not finished`] : [])),
-    unclear: lengths.some((l) => l > SHORT && l <= LONG),
-  };
-};
+/** What is to be finished: contours, and open lines with one side kept, as far as they lie in the block; places so far apart along them. */
+const facesOf = ({
+  wanted,
+  wantedOpen = [],
+  block,
+}: ProofQuestion): readonly { readonly name: string; readonly places: readonly Place[] }[] => [
+  ...wanted.map(({ loop, contour }) => ({ name: loop, places: placesOn(contour) })),
+  ...wantedOpen
+    .filter((o) => o.kept !== 'slit')
+    .map(({ chain, path }) => ({ name: chain, places: placesOn(path).filter(({ at }) => contains(block, at, 0) === 'inside') })),
+];
 
-/** Of the set-up's passes, or else of those that the program uses: the longest stretch of each contour that one of them does not come near. */
-const leftOut = (cuts: readonly TruthCut[], { wanted }: ProofQuestion, radii: readonly number[]): Told => {
-  const stretches = [...new Set(radii)].flatMap((radius) => {
-    const own = cuts.filter((c) => Math.abs(c.radius - radius) <= SAME);
-    return wanted.map(({ contour, loop }) => ({
-      what: `a pass of contour ${loop} is left out`,
-      length: longestWithout(own, cuts, contour),
-    }));
-  });
-  return {
-    faults: stretches.flatMap(({ what, length }) => (length > MANY ? [what] : [])),
-    unclear: stretches.some(({ length }) => length > FEW && length <= MANY),
-  };
-};
+interface Place {
+  readonly at: Point;
+  /** mm of the face. */
+  readonly step: number;
+}
 
-/** In a sharp corner no cut gets near, and a wide one less so than a narrow one. */
-const longestWithout = (own: readonly TruthCut[], all: readonly TruthCut[], { segments }: Contour): number => {
-  let [run, most] = [0, 0];
-  for (const s of segments) {
+const placesOn = ({ segments }: Chain): readonly Place[] =>
+  segments.flatMap((s) => {
     const steps = Math.ceil(lengthOf(s) / 0.1);
-    for (let i = 0; i < steps; i += 1) {
-      const at = pointAt(s, (i + 0.5) / steps);
-      const off = (of: readonly TruthCut[]): number => Math.min(...of.map((c) => distanceToSegment(c.segment, at) - c.radius));
-      run = own.some((c) => reaches(c, at, STOCK)) || off(own) <= STOCK + 3 * Math.max(0, off(all)) ? 0 : run + lengthOf(s) / steps;
-      most = Math.max(most, run);
-    }
+    return Array.from({ length: steps }, (_, i) => ({ at: pointAt(s, (i + 0.5) / steps), step: lengthOf(s) / steps }));
+  });
+
+const faces = (cuts: readonly TruthCut[], question: ProofQuestion, last: number): Told => {
+  const lengths = facesOf(question).map(({ name, places }) => ({
+    name,
+    length: places.reduce((sum, { at, step }) => {
+      const cut = cuts.findLast((c) => reaches(c, at, question.tolerance));
+      return sum + (cut !== undefined && cut.radius > last + SAME ? step : 0);
+    }, 0),
+  }));
+  return {
+    faults: lengths.flatMap(({ name, length }) => (length > LONG ? [`${name} is not finished`] : [])),
+    unclear: lengths.some(({ length }) => length > SHORT && length <= LONG),
+  };
+};
+
+/** Of the set-up's passes, or else of those that the program uses: the longest stretch of each face that one of them does not come near, or takes nothing of. */
+const leftOut = (cuts: readonly TruthCut[], question: ProofQuestion, radii: readonly number[]): Told => {
+  const passes = [...new Set(radii)].sort((a, b) => (question.passes === undefined ? b - a : 0));
+  const stretches = facesOf(question).flatMap(({ name, places }) => {
+    const left = places.map(({ at, step }) => ({ step, by: passes.map((radius) => leftBy(cuts, radius, at)) }));
+    return passes.flatMap((_, n) => {
+      const before = (by: readonly number[]): number => Math.min(...by.slice(0, n));
+      const isIdle = (by: readonly number[], more: number): boolean => there(by[n]) <= STOCK && there(by[n]) > before(by) + more;
+      return [
+        { what: `pass ${n + 1} of ${name} is left out`, ...longest(left, (by) => there(by[n]) > STOCK + 3 * Math.max(0, Math.min(...by))) },
+        {
+          what: `pass ${n + 1} of ${name} takes nothing`,
+          most: longest(left, (by) => isIdle(by, SURE)).most,
+          some: longest(left, (by) => isIdle(by, PERHAPS)).most,
+        },
+      ];
+    });
+  });
+  return {
+    faults: stretches.flatMap(({ what, most }) => (most > MANY ? [what] : [])),
+    unclear: stretches.some(({ most, some }) => most <= MANY && some > FEW),
+  };
+};
+
+const leftBy = (cuts: readonly TruthCut[], radius: number, at: Point): number =>
+  Math.min(...cuts.filter((c) => Math.abs(c.radius - radius) <= SAME).map((c) => distanceToSegment(c.segment, at) - radius));
+
+/** mm of the longest stretch, told twice. */
+const longest = (
+  left: readonly { readonly step: number; readonly by: readonly number[] }[],
+  isOn: (by: readonly number[]) => boolean,
+): { readonly most: number; readonly some: number } => {
+  let [run, most] = [0, 0];
+  for (const { step, by } of left) {
+    run = isOn(by) ? run + step : 0;
+    most = Math.max(most, run);
   }
-  return most;
+  return { most, some: most };
 };
 
 const reaches = ({ segment, radius }: TruthCut, p: Point, tolerance: number): boolean =>

@@ -189,6 +189,31 @@ const wrongRegister =
 /** Within the tolerance, and beyond the quarter of it that the program may use. */
 const betweenShareAndTolerance = ({ question: { tolerance } }: GoodProgram): readonly number[] => [0.75 * tolerance];
 
+/** One pass is cut with the register of another one, and that with its own: each reaches what the other should. */
+const registersChangedRound: Make = (good) => {
+  const { registers } = good.question;
+  const [a, b] = [...registers.keys()];
+  if (a === undefined || b === undefined || good.question.dialect.compensation === 'path') return undefined;
+  const changedRound = new Map([...registers, [a, there(registers.get(b))], [b, there(registers.get(a))]]);
+  return { name: `registers ${a} and ${b} changed round`, registers: changedRound };
+};
+
+/** The last block of a pass that cuts, taken out: the pass ends a stretch early. */
+const endOfPassDropped: Make = (good, random) => {
+  const ends = good.lines.flatMap((l, i) => (/^G0[123] /.test(l) && /^(G40|M00|E\d|M7)/.test(good.lines[i + 1] ?? '') ? [i] : []));
+  const line = pick(ends, random);
+  return line === undefined ? undefined : without(good, line);
+};
+
+/** The word that threads the wire, or the stop for it, in the middle of the cuts. */
+const threadedAgain: Make = (good, random) => {
+  const word = good.lines.find((l) => l === 'M70');
+  const line = pick(linesWith(good, /^G0[123] /), random);
+  return word === undefined || line === undefined
+    ? undefined
+    : { name: `${word} before line ${line + 1}`, lines: good.lines.toSpliced(line, 0, word) };
+};
+
 /** The program is cut short behind a block that moves. */
 const endEarly: Make = (good, random) => {
   const moves = linesWith(good, /(^| )G0[1-3] /);
@@ -256,4 +281,7 @@ const KINDS: readonly (readonly [string, Make])[] = [
   ['zero moved', shifted],
   ['register between share and tolerance', wrongRegister(betweenShareAndTolerance)],
   ['whole pass left out', dropPass],
+  ['registers changed round', registersChangedRound],
+  ['end of a pass dropped', endOfPassDropped],
+  ['wire threaded twice', threadedAgain],
 ];

@@ -8,7 +8,7 @@ import { plannedJobs } from './planned-jobs.ts';
 import { type Result, tryFaults } from './try-planned.ts';
 
 /** `npm run fuzz` tries as many as one likes. */
-const PER_JOB = 18;
+const PER_JOB = 20;
 
 const tally = new Map<Result, number>();
 const jobs = plannedJobs();

@@ -8,7 +8,7 @@ import type { PlannedJob } from './planned-jobs.ts';
 import { mayBeOff } from './truth.ts';
 
 /** mm: the change is sampled, and so may be wrong by this much. */
-const TOO_NEAR = 1e-3;
+const TOO_NEAR = 6e-4;
 
 export type Result = 'caught' | 'passed' | 'refused by the reader' | 'too near to tell' | 'missed' | 'blamed wrongly';
 

@@ -13,6 +13,7 @@ export const wireFaults = (actions: readonly Action[], question: ProofQuestion, 
   let last = -1;
   actions.forEach((a, i) => {
     if (a.kind === 'stop' && !a.optional) wire = afterStop(a.comment, wire, question);
+    if (a.kind === 'thread' && wire === 'in') faults.push(`action ${i} threads the wire twice`);
     if (a.kind === 'thread') wire = 'in';
     if (a.kind === 'cut wire') wire = 'out';
     if (a.kind !== 'move') return;

@@ -5,6 +5,7 @@ import { polygon } from '../../geometry/contour.ts';
 import { point } from '../../geometry/segment.ts';
 import { type Dialect, standardDialect } from '../../nc/dialect/dialect.ts';
 import type { Action } from '../../nc/read/program.ts';
+import { sentenceOf } from '../../text/finding.fixture.ts';
 import type { Wanted } from '../proof.ts';
 import { box, faults, question, script } from './by-hand.fixture.ts';
 import { proveActions } from './prove.ts';
@@ -170,7 +171,7 @@ describe('the energy of a cut', () => {
     };
     it('is missed where one in between is left out, or came by a third of a millimetre off', () => {
       expect(proven(three(0.002), planned)).toEqual([]);
-      expect(proven(three(0.25), planned)).toEqual([]);
+      expect(proven(three(0.25), planned)).toEqual(['pass-left-out']);
       expect(proven(three(0.35), planned)).toEqual(['pass-left-out']);
       expect(proven(roughTabSkim([1, 1, 2], 15.4), planned)).toEqual(['pass-left-out']);
       expect(proven(roughTabSkim([1, 1, 2], 15.4), { gaps })).toEqual([]);
@@ -184,6 +185,13 @@ describe('the energy of a cut', () => {
     it('is asked of the passes that the program uses where the set-up names none', () => {
       expect(proven(without(0.3), { gaps })).toEqual([]);
       expect(proven(without(0.7), { gaps })).toEqual(['pass-left-out']);
+    });
+
+    it('takes something: a pass may leave 5 µm more than the one before it, which was nearer, and no more', () => {
+      // The rough leaves 4 µm.
+      expect(proven(three(0.004 + 0.004), planned)).toEqual([]);
+      const [idle] = proveActions(three(0.004 + 0.006), asked(planned)).findings.filter((f) => f.code === 'pass-left-out');
+      expect(sentenceOf(idle)).toMatch(/^Pass 2 of the contour A, with condition 3, takes nothing over [\d.]+ mm/);
     });
 
     it('is missed by length: short segments where it did run hide nothing', () => {

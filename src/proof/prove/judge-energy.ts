@@ -24,7 +24,7 @@ const MOST = 20;
 /** Nothing can be told where there is one pass, nor where a cut has no gap that is known, which is said already. */
 export const energyReasons = (evidence: Evidence): readonly Reason[] => {
   if (evidence.trace.passes.length < 2 || evidence.trace.withoutGap.length > 0) return missing(evidence);
-  return [...missing(evidence), ...roughs(evidence), ...tabs(evidence), ...faces(evidence), ...leftOut(evidence)];
+  return [...missing(evidence), ...roughs(evidence), ...tabs(evidence), ...faces(evidence), ...leftOut(evidence), ...idle(evidence)];
 };
 
 /** What is to be finished: contours and open lines, by name, with what is known of their passes. */
@@ -64,6 +64,29 @@ const leftOut = (evidence: Evidence): readonly Reason[] => {
         remedy: say('pass-left-out.remedy')`Run every pass that the set-up file names, each with its own condition, or name fewer there.`,
       };
       return reason(find('pass-left-out', text, more), blocks, block, at);
+    });
+};
+
+/** One that did not come by is told as that. */
+const idleOf = ({ idle: found, leftOut: missing }: Coverage): Coverage['idle'] =>
+  found.filter(({ pass, length }) => length > CORNER && !missing.some((m) => m.pass === pass && m.length > CORNER));
+
+/** A pass behind one that was nearer already: registers changed round, say. The size may be right, by another pass than the one that was meant. */
+const idle = (evidence: Evidence): readonly Reason[] => {
+  const { proven, question, trace, blocks } = evidence;
+  return proven
+    .flatMap((p) => facesOf(p, question).flatMap(([loop, coverage]) => idleOf(coverage).map((stretch) => ({ p, loop, stretch }))))
+    .slice(0, MOST)
+    .map(({ p, loop, stretch: { pass, length, at: local } }) => {
+      const at = moved(local, p.origin);
+      const { setting } = itemAt(trace.passes, pass);
+      const own = p.group.cuts.filter((c) => itemAt(trace.cuts, c).energy.pass === pass);
+      const block = nearestBlock(evidence, { ...p, group: { ...p.group, cuts: own } }, at);
+      const text = say(
+        'pass-left-out/idle',
+      )`Pass ${{ turn: count(pass + 1) }} of the contour ${{ loop: contour(loop) }}, with condition ${{ setting: count(setting) }}, takes nothing over ${{ length: mm(length) }} of the way round: an earlier pass was nearer. Its cut is that of ${{ block: blockName(blocks, block) }}.`;
+      const more = { place: spot(at, loop), remedy: say('pass-left-out/idle.remedy')`Check the registers of both passes.` };
+      return reason(find('pass-left-out/idle', text, more), blocks, block, at);
     });
 };
 

@@ -96,10 +96,11 @@ const programReasons = ({ trace, actions, blocks, question }: Evidence): readonl
 /** A program that never cuts its wire does so at every opening; a few places say enough. */
 const MOST_WIRE_FAULTS = 20;
 
-const wireReasons = ({ trace, proven, question, blocks }: Evidence): readonly Reason[] =>
-  wireFaultsOf(trace, proven, question)
+const wireReasons = (evidence: Evidence): readonly Reason[] =>
+  wireFaultsOf(evidence)
     .slice(0, MOST_WIRE_FAULTS)
     .map(({ kind, block }) => {
+      const { blocks } = evidence;
       const name = blockName(blocks, block);
       const place = lineOf(blocks, block);
       if (kind === 'drawn through metal') {
@@ -117,6 +118,16 @@ const wireReasons = ({ trace, proven, question, blocks }: Evidence): readonly Re
           'wire-left-threaded',
         )`Behind the last cut in ${{ block: name }} the program ends with the wire still threaded, although the dialect has a word that cuts it.`;
         return reason(find('wire-left-threaded', text, { ...place, remedy: say`Cut the wire behind the last cut.` }), blocks, block);
+      }
+      if (kind === 'threaded twice') {
+        const text = say(
+          'threaded-twice',
+        )`${{ block: name }} threads the wire although it is in: it was not cut since it was threaded or cut with.`;
+        return reason(
+          find('threaded-twice', text, { ...place, remedy: say('threaded-twice.remedy')`Leave the word out, or cut the wire before it.` }),
+          blocks,
+          block,
+        );
       }
       const text = say(
         'cut-without-wire',

@@ -51,6 +51,17 @@ describe('where the dialect has a word for it', () => {
     }
   });
 
+  it('the wire is threaded once: not twice in a row, nor in the middle of a cut', () => {
+    const thread: Action = { kind: 'thread', block: 0 };
+    const at = last(good, 'thread');
+    expect(proven(good.toSpliced(at, 0, thread))).toEqual(['threaded-twice']);
+    expect(proven(good.toSpliced(at + 3, 0, thread))).toContain('threaded-twice');
+    // Cut before it, by word or by a stop that says so, it may be threaded again.
+    const cut: Action = { kind: 'cut wire', block: 0 };
+    expect(proven(good.toSpliced(at, 0, thread, cut))).toEqual([]);
+    expect(proven(good.toSpliced(at, 0, cut))).toEqual([]);
+  });
+
   it('and has none, a bare stop may be for it', () => {
     const mute: Dialect = { ...standardDialect, words: {} };
     const at = last(good, 'thread');

@@ -3,10 +3,11 @@
 import { boundsOfChain } from '../../geometry/area.ts';
 import { boundsOf } from '../../geometry/measure.ts';
 import type { Segment } from '../../geometry/segment.ts';
+import type { Action } from '../../nc/read/program.ts';
 import { itemAt } from '../../sequence/sequence.ts';
 import type { ProofQuestion } from '../proof.ts';
 import type { Proven } from '../sweep/proven-group.ts';
-import type { Trace, Travel, WireDoing } from '../sweep/wire-doings.ts';
+import { doingsOf, type Trace, type Travel, type WireDoing } from '../sweep/wire-doings.ts';
 
 export type WireFault =
   /** A rapid leads the threaded wire through metal. */
@@ -14,28 +15,53 @@ export type WireFault =
   /** Cutting begins although the wire was cut or taken out and nobody threaded it. */
   | { readonly kind: 'not threaded'; readonly action: number; readonly block: number }
   /** The program ends with the wire in, although the dialect has a word that cuts it. */
-  | { readonly kind: 'left threaded'; readonly action: number; readonly block: number };
+  | { readonly kind: 'left threaded'; readonly action: number; readonly block: number }
+  /** The word that threads the wire comes where it is in. */
+  | { readonly kind: 'threaded twice'; readonly action: number; readonly block: number };
 
 /**
  * A rapid through metal needs the wire out before it (a word that cuts it, or a stop) and in again behind it; one that keeps clear of metal may lead
  * the threaded wire. A stop that does not say what it is for may be for what the dialect has no word for.
  */
-export const wireFaultsOf = (trace: Trace, proven: readonly Proven[], question: ProofQuestion): readonly WireFault[] => {
+export const wireFaultsOf = ({ trace, proven, question, actions }: Asked): readonly WireFault[] => {
   const known = new Map<number, readonly boolean[]>();
   const led = new Map<number, readonly boolean[]>();
   for (const { group, travels, outcome } of proven) {
     for (const [i, after] of travels.entries()) known.set(itemAt(group.cuts, after), outcome.throughMetal[i] ?? []);
     for (const { cut, way } of outcome.starts) led.set(itemAt(group.cuts, cut), way);
   }
+  const throughMetal = new Set<number>();
   const onTheWay = trace.travels.flatMap((t) => {
     const metal = known.get(t.before);
     const way = led.get(t.after) ?? [];
     // From one group to another there is metal, but where the wire is threaded by then the group knows its own.
     const between = (rapid: number): boolean =>
       way[rapid - (t.rapids.length - way.length)] ?? meetsBlock(itemAt(t.rapids, rapid).segment, question);
-    return faultsOn(t, trace, (rapid) => metal?.[rapid] ?? between(rapid));
+    const isThroughMetal = (rapid: number): boolean => metal?.[rapid] ?? between(rapid);
+    t.rapids.forEach(({ action }, rapid) => {
+      if (isThroughMetal(rapid)) throughMetal.add(action);
+    });
+    return faultsOn(t, trace, isThroughMetal);
   });
-  return [...onTheWay, ...faultAtEnd(trace, question)];
+  return [...onTheWay, ...threadedTwice(actions, question, throughMetal), ...faultAtEnd(trace, question)];
+};
+
+interface Asked {
+  readonly trace: Trace;
+  readonly proven: readonly Proven[];
+  readonly question: ProofQuestion;
+  readonly actions: readonly Action[];
+}
+
+/** By word: a stop for it may as well be passed over. */
+const threadedTwice = (actions: readonly Action[], question: ProofQuestion, throughMetal: ReadonlySet<number>): readonly WireFault[] => {
+  let wire: Wire = 'either';
+  return actions.flatMap((a, action): readonly WireFault[] => {
+    const twice = a.kind === 'thread' && wire === 'in';
+    if (a.kind === 'move') wire = !a.rapid ? 'in' : throughMetal.has(action) ? 'out' : wire;
+    else wire = doingsOf(a, question).reduce(afterDoing, wire);
+    return twice ? [{ kind: 'threaded twice', action, block: a.block }] : [];
+  });
 };
 
 /** Where the dialect has a word that cuts the wire, the last cut is followed by it, or by a stop that says so. */

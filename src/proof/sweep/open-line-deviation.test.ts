@@ -61,7 +61,7 @@ describe('an open line', () => {
   it('has the fit of the arcs that stand for it counted, and must be finished by the last pass', () => {
     const judged = (fit: number, more: Partial<ProofQuestion> = {}) =>
       faults(proveActions(parting(), question([{ ...across, fit }], { tolerance: 0.004, ...more })));
-    expect([judged(0.0006), judged(0.0009)]).toEqual([[], ['metal-left/line', 'contour-gouged']]);
+    expect([judged(0.0006), judged(0.0009)]).toEqual([[], ['metal-left', 'contour-gouged']]);
     const gaps = new Map([
       [1, 0.03],
       [2, 0.02],

@@ -21,12 +21,17 @@ const STOCK = 0.3;
  */
 const WIDER = 3;
 
+/** A pass that leaves so much more, mm, than one before it takes nothing; one with the same register and a finer spark may leave a little more. */
+const IDLE = 5e-3;
+
 /** Of one face. */
 export interface Coverage {
   /** Where another pass than the last one cut last, all such stretches together; none where the last one did. */
   readonly unfinished?: (Stretch & { readonly cut: number }) | undefined;
   /** Passes that did not come by, by their number, and the longest stretch that each missed: beside every corner it may miss a little. */
   readonly leftOut: readonly (Stretch & { readonly pass: number })[];
+  /** Passes that came by where an earlier one had been nearer: they take nothing there. */
+  readonly idle: readonly (Stretch & { readonly pass: number })[];
 }
 
 interface Stretch {
@@ -55,23 +60,30 @@ export const coveredBy = (work: GroupWork): Covered => {
   };
 };
 
-const NOTHING: Coverage = { leftOut: [] };
+const NOTHING: Coverage = { leftOut: [], idle: [] };
 
 const coverageOf = (work: GroupWork, face: Chain, isFace: (at: Point) => boolean): Coverage => {
   let unfinished: Coverage['unfinished'];
   const missed = work.passes.map(() => longest());
+  const idle = work.passes.map(() => longest());
   for (const { at, step } of placesOn(face)) {
     const isWanted = isFace(at);
     const last = isWanted ? work.cuts.findLastIndex((cut) => reaches(cut, at, work.tolerance)) : -1;
     if (last >= 0 && !itemAt(work.cuts, last).energy.isLast)
       unfinished = { at: unfinished?.at ?? at, length: (unfinished?.length ?? 0) + step, cut: unfinished?.cut ?? last };
-    const missing = isWanted ? missingAt(work, at) : NONE;
-    for (const [pass, stretch] of missed.entries()) stretch.go(at, step, missing.has(pass));
+    const lefts = isWanted ? leftsAt(work, at) : undefined;
+    const most = lefts && mostLeft(work, lefts, at);
+    work.passes.forEach((_, pass) => {
+      const left = lefts?.[pass] ?? 0;
+      itemAt(missed, pass).go(at, step, most !== undefined && left > most && !isNear(work, pass, at, most));
+      itemAt(idle, pass).go(at, step, lefts !== undefined && left <= STOCK && Math.min(...lefts.slice(0, pass)) < left - IDLE);
+    });
   }
-  return { unfinished, leftOut: missed.flatMap((m, pass) => m.found().map((stretch) => ({ ...stretch, pass }))) };
+  return { unfinished, leftOut: foundIn(missed), idle: foundIn(idle) };
 };
 
-const NONE: ReadonlySet<number> = new Set();
+const foundIn = (passes: readonly ReturnType<typeof longest>[]): Coverage['idle'] =>
+  passes.flatMap((m, pass) => m.found().map((stretch) => ({ ...stretch, pass })));
 
 const placesOn = function* (face: Chain): Iterable<{ readonly at: Point; readonly step: number }> {
   const most = Math.max(SPACING, perimeterOf(face) / MOST_PLACES);
@@ -94,24 +106,35 @@ const longest = () => {
   };
 };
 
-/** Passes of which no cut came near enough to the place. */
-const missingAt = ({ cuts, passes }: GroupWork, at: Point): ReadonlySet<number> => {
-  const due = new Set(passes.keys());
-  for (let c = cuts.length - 1; c >= 0 && due.size > 0; c -= 1) {
-    const cut = itemAt(cuts, c);
-    if (cut.energy.pass !== undefined && due.has(cut.energy.pass) && reaches(cut, at, STOCK)) due.delete(cut.energy.pass);
+/** mm that each pass leaves at a place, as far as it comes near. */
+const leftsAt = ({ cuts, passes }: GroupWork, at: Point): readonly number[] => {
+  const lefts = passes.map(() => Infinity);
+  for (const cut of cuts) {
+    const { pass } = cut.energy;
+    if (pass !== undefined && isBeside(cut, at, STOCK)) lefts[pass] = Math.min(itemAt(lefts, pass), leftBy(cut, at));
   }
-  if (due.size === 0) return due;
-  const left = (of: readonly WorkCut[]): number => Math.min(...of.map(({ segment, radius }) => distanceToSegment(segment, at) - radius));
-  const allowed = STOCK + WIDER * Math.max(0, left(cuts));
-  return new Set([...due].filter((pass) => left(cuts.filter((c) => c.energy.pass === pass)) > allowed));
+  return lefts;
 };
 
-const reaches = ({ segment, radius }: WorkCut, at: Point, beyond: number): boolean => {
-  const reach = radius + beyond;
+/** mm that a pass may leave: none is asked for where all came near. */
+const mostLeft = ({ cuts }: GroupWork, lefts: readonly number[], at: Point): number | undefined =>
+  lefts.every((left) => left <= STOCK) ? undefined : STOCK + WIDER * Math.max(0, Math.min(...cuts.map((c) => leftBy(c, at))));
+
+const isNear = ({ cuts }: GroupWork, pass: number, at: Point, most: number): boolean =>
+  cuts.some((c) => c.energy.pass === pass && leftBy(c, at) <= most);
+
+const leftBy = ({ segment, radius }: WorkCut, at: Point): number => distanceToSegment(segment, at) - radius;
+
+const reaches = (cut: WorkCut, at: Point, beyond: number): boolean => isBeside(cut, at, beyond) && leftBy(cut, at) <= beyond;
+
+/** By its box. */
+const isBeside = ({ segment, radius }: WorkCut, at: Point, beyond: number): boolean => {
   const { from, to } = segment;
-  const more = segment.kind === 'arc' ? 2 * segment.radius + reach : reach;
-  if (at.x < Math.min(from.x, to.x) - more || at.x > Math.max(from.x, to.x) + more) return false;
-  if (at.y < Math.min(from.y, to.y) - more || at.y > Math.max(from.y, to.y) + more) return false;
-  return distanceToSegment(segment, at) <= reach;
+  const more = radius + beyond + (segment.kind === 'arc' ? 2 * segment.radius : 0);
+  return (
+    at.x >= Math.min(from.x, to.x) - more &&
+    at.x <= Math.max(from.x, to.x) + more &&
+    at.y >= Math.min(from.y, to.y) - more &&
+    at.y <= Math.max(from.y, to.y) + more
+  );
 };

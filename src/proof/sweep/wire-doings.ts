@@ -44,6 +44,8 @@ export interface Stop {
 /** `'thread or not'`: a stop that does not say what it is for, where the dialect has no word to thread by; `'cut or not'` the same for cutting the wire. */
 export type WireDoing = number | 'thread' | 'cut wire' | 'thread or not' | 'cut or not';
 
+type WireAsk = 'thread or not' | 'cut or not';
+
 /** All rapids between two cuts, with what happened to the wire on the way. */
 export interface Travel {
   readonly before: number;
@@ -182,13 +184,13 @@ const NO_STOP = { comment: '', said: undefined, details: undefined, purpose: 'ot
 export const tendsToWork = ({ purpose, optional }: Stop): boolean => !optional && !isForTheWire(purpose);
 
 /** What a stop that does not say what it is for may ask of the operator: only what the dialect has no word for. */
-const asksOf = ({ dialect: { words } }: Gaps): readonly WireDoing[] => [
+const asksOf = ({ dialect: { words } }: Pick<Gaps, 'dialect'>): readonly WireAsk[] => [
   ...(words.thread === undefined ? ['thread or not' as const] : []),
   ...(words.cutWire === undefined ? ['cut or not' as const] : []),
 ];
 
 /** A stop that may not stop does nothing. */
-const doingsAt = (a: Action, asks: readonly WireDoing[]): readonly WireDoing[] => {
+const doingsAt = (a: Action, asks: readonly WireAsk[]): readonly Exclude<WireDoing, number>[] => {
   if (a.kind === 'thread' || a.kind === 'cut wire') return [a.kind];
   if (a.kind !== 'stop' || a.optional) return [];
   if (a.purpose === 'cut the wire') return ['cut wire'];
@@ -196,7 +198,11 @@ const doingsAt = (a: Action, asks: readonly WireDoing[]): readonly WireDoing[] =
   return isForTheWire(a.purpose) ? [] : asks;
 };
 
-const travelsOf = (actions: readonly Action[], cuts: readonly SweptCut[], asks: readonly WireDoing[]): readonly Travel[] => {
+/** What one action does to the wire. */
+export const doingsOf = (a: Action, question: Pick<Gaps, 'dialect'>): readonly Exclude<WireDoing, number>[] =>
+  doingsAt(a, asksOf(question));
+
+const travelsOf = (actions: readonly Action[], cuts: readonly SweptCut[], asks: readonly WireAsk[]): readonly Travel[] => {
   const travels: Travel[] = [];
   let start = 0;
   for (let c = 0; c <= cuts.length; c += 1) {
@@ -207,7 +213,7 @@ const travelsOf = (actions: readonly Action[], cuts: readonly SweptCut[], asks: 
   return travels.filter((t) => t.rapids.length > 0 || t.wireCut);
 };
 
-const travelOf = (actions: readonly Action[], start: number, end: number, before: number, asks: readonly WireDoing[]): Travel => {
+const travelOf = (actions: readonly Action[], start: number, end: number, before: number, asks: readonly WireAsk[]): Travel => {
   const rapids: { action: number; block: number; segment: Segment }[] = [];
   const doings: WireDoing[] = [];
   let wireCut = false;
