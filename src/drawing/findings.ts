@@ -65,6 +65,9 @@ export const catalogue = {
   'loops-share-edge': 'doubt',
   'loop-partly-hidden': 'doubt',
   'looks-like-border': 'doubt',
+  'looks-like-table': 'doubt',
+  'looks-like-view': 'doubt',
+  'looks-like-construction': 'doubt',
   'loops-hidden': 'note',
   'no-loop': 'refusal',
 } satisfies Catalogue;

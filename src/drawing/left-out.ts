@@ -1,4 +1,5 @@
 /** What of a drawing is taken as the work: without what is no part of it, by layer, by name, or because it was proposed and nobody objected. */
+import { distanceTo } from '../geometry/near/distance.ts';
 import type { Finding } from '../text/finding.ts';
 import { contoursIn } from '../text/within.ts';
 import type { Drawing, Loop } from './drawing.ts';
@@ -15,13 +16,17 @@ export interface SaidOfLoops {
   readonly kept?: Readonly<Record<string, unknown>> | undefined;
 }
 
+type Judged = Pick<Drawing, 'loops' | 'findings' | 'units'>;
+
 /**
  * The drawing as though nothing else had been drawn: what is left out is marked so and lies around nothing, and what was asked about it
  * is not asked again once it is settled.
  */
-export const takenOf = (drawing: Drawing, said: SaidOfLoops): Drawing => {
+export const takenOf = <D extends Judged>(drawing: D, said: SaidOfLoops): D => {
   const out = new Set(drawing.loops.filter((loop) => !loop.hidden && isLeftOut(loop, said)).map((loop) => loop.id));
-  const asked = drawing.findings.filter((finding) => !isSettled(finding, drawing, said) && !isOf(finding, out));
+  const asked = drawing.findings.filter(
+    (finding) => !isSettled(finding, drawing, said) && !isOf(finding, out) && !isBranchOf(finding, drawing, out),
+  );
   const marked = drawing.loops.some((loop) => loop.aside !== undefined);
   if (out.size === 0 && !marked) return asked.length === drawing.findings.length ? drawing : { ...drawing, findings: asked };
   return { ...drawing, loops: nestedWithout(drawing.loops, out), findings: asked };
@@ -36,7 +41,7 @@ const isNamed = ({ id, aside }: Loop, { kept = {}, outline }: SaidOfLoops): bool
   Object.hasOwn(kept, id) || (aside === 'edge' && outline === 'block');
 
 /** A question that is answered: each of its loops was left out or named as work, or the layers to be cut were named. */
-const isSettled = ({ remedy }: Finding, { loops }: Drawing, said: SaidOfLoops): boolean => {
+const isSettled = ({ remedy }: Finding, { loops }: Judged, said: SaidOfLoops): boolean => {
   if (remedy?.field === 'layers') return said.layers !== undefined;
   if (remedy?.field !== 'without' || !Array.isArray(remedy.value)) return false;
   const ids: readonly unknown[] = remedy.value;
@@ -47,6 +52,17 @@ const isSettled = ({ remedy }: Finding, { loops }: Drawing, said: SaidOfLoops): 
 /** Loops that are not cut cannot stand in the way of those that are. */
 const isOf = ({ code, text }: Finding, out: ReadonlySet<string>): boolean =>
   OF_LOOPS.has(code) && contoursIn(text).some((id) => out.has(id));
+
+/** Ends that meet on nothing but what is left out. */
+const isBranchOf = ({ code, place }: Finding, { loops, units }: Judged, out: ReadonlySet<string>): boolean => {
+  if (code !== 'branched' || place?.kind !== 'spot' || out.size === 0) return false;
+  const at = { x: place.x * units.millimetres, y: place.y * units.millimetres };
+  const through = loops.filter((loop) => distanceTo(loop.contour, at) <= MEETING);
+  return through.length > 0 && through.every((loop) => out.has(loop.id));
+};
+
+/** mm */
+const MEETING = 0.01;
 
 const OF_LOOPS: ReadonlySet<string> = new Set([
   'loop-crosses-itself',

@@ -181,10 +181,32 @@ export const manualOfLoops = {
   'looks-like-border': {
     title: 'A contour looks like the border of a drawing sheet',
     meaning:
-      'A rectangle around other contours has the size of a sheet (A4 to A0, letter sizes A to E) or of the frame on an A4 to A0 sheet, or lies on a layer that is named for a border or a title block. A second rectangle within it counts as well, and so does a rectangle around a part that has openings of its own. All of them are one question. They are left out unless the job says otherwise: what lies in them is taken as if they had not been drawn.',
+      'A rectangle around other contours has the size of a sheet (A4 to A0, letter sizes A to E) or of the frame on an A4 to A0 sheet, lies on a layer that is named for a border or a title block, holds a table, has the marks of zones, the lines of a grid or those of a title block, or encloses all in a drawing whose texts are those of a title block. A second rectangle within it counts as well, and so does a rectangle around a part that has openings of its own. All of them are one question. They are left out unless the job says otherwise: what lies in them is taken as if they had not been drawn.',
     matters: 'A border taken for the part is cut, and the part in it is taken for an opening and falls out as waste.',
     remedy:
       'Name them under `without` to confirm. If one is a part, set `kept.<loop>` to `punch`; if it is the edge of the block, set `outline` to `block`.',
+  },
+  'looks-like-table': {
+    title: 'Contours look like a title block, a table or a grid',
+    meaning:
+      'Three or more rectangles lie edge to edge, and the drawing has other contours beside them. All of them are one question. They are left out unless the job says otherwise.',
+    matters: 'A wire cannot cut between pieces that share an edge, and the cells of a title block are no parts.',
+    remedy:
+      'Name them under `without` to confirm. What is to be cut after all gets a side that is kept (`kept.<loop>`), and room for the wire in the drawing.',
+  },
+  'looks-like-view': {
+    title: 'A contour looks like another view of the part',
+    meaning:
+      'Beside the largest part lies a contour without openings that reaches exactly as far along x or y, as side views and sections do that are projected from it; several in one band count together. All of them are one question. They are cut as parts unless the job leaves them out.',
+    matters: 'A side view that is cut costs metal and hours, and is no part.',
+    remedy: 'Name them under `without` to leave them out, or set `kept.<loop>` of each to say that it is a part.',
+  },
+  'looks-like-construction': {
+    title: 'A closed contour is drawn as a centre line, a hidden edge or a note',
+    meaning:
+      'It has a line type of centre lines, hidden edges, phantoms or folds (dashes in an SVG), or lies on a layer named for such lines or for dimensions. Such lines divide no outline and count neither as parts nor as openings. Those that close are one question; they are left out unless the job says otherwise. Where nothing else closes, line types and layers are passed over.',
+    matters: 'A pitch circle taken for an opening turns the holes on it into islands, and falls out with them.',
+    remedy: 'Name them under `without` to confirm, or set `kept.<loop>` of what is to be cut.',
   },
   'loops-hidden': {
     title: 'Loops on hidden layers are left out',

@@ -20,6 +20,8 @@ export interface SignBook {
   /** A setting of the header, as it is to be quoted. */
   readonly setting: (system: System, quoted: string) => void;
   readonly signs: () => UnitSigns;
+  /** Whether the words of a title block stand among the texts. */
+  readonly titled: () => boolean;
 }
 
 export const NO_SIGNS: UnitSigns = {
@@ -37,9 +39,12 @@ export const signBook = (): SignBook => {
     own[what] += 1;
     if (own.samples.length < SAMPLES && !own.samples.includes(sample)) own.samples.push(sample);
   };
+  const titles = new Set<string>();
   return {
     text: (text) => {
       const plain = plainText(text);
+      const title = TITLE.exec(plain)?.[1]?.toLowerCase();
+      if (title !== undefined) titles.add(title);
       if (plain === '' || THREAD.test(plain)) return;
       const [inch, metric] = [INCH.test(plain), METRIC.test(plain)];
       // A size given in both says nothing.
@@ -51,6 +56,7 @@ export const signBook = (): SignBook => {
     },
     setting: (system, quoted) => note(system, 'styles', quoted),
     signs: () => counts,
+    titled: () => titles.size >= TITLES,
   };
 };
 
@@ -70,6 +76,12 @@ const METRIC = /\d\s*(?:mm|cm)\b|\b(?:dimensions?|dims?|units?|sizes?|tolerances
 const THREAD = /\b(?:npt|npsm|bsp[pt]?|unc|unf|unef|pipe|whitworth)\b|\bG\s?\d/i;
 /** As the standards that measure in mm are named in styles. */
 const METRIC_STYLE = /\b(?:iso|din|jis|gost|gb)[-_ ]?\d|\bmm\b|metric/i;
+
+/** How the fields of a title block begin. */
+const TITLE =
+  /^(title|drawing|drawn|dwg|date|scale|sheet|rev(?:ision)?|material|checked|approved|project|ma(?:ß|ss)stab|datum|gez(?:eichnet)?|gepr(?:üft)?|benennung|werkstoff|blatt|(?:é|e)chelle|mati(?:è|e)re|dessin(?:é|e)|escala|fecha|dibujado|plano|hoja|scala|disegnat[oa]|foglio)\b/i;
+/** A note may begin with one of them. */
+const TITLES = 3;
 
 /** Quoted in a question. */
 const SAMPLES = 3;

@@ -32,6 +32,8 @@ export interface DrawnCurve {
   readonly curve: Curve;
   readonly layer: string;
   readonly hidden: boolean;
+  /** A line type of centre lines, hidden edges and the like, as named. */
+  readonly lineType?: string | undefined;
   /** Pieces of one polyline or path share this number and are joined to each other first. */
   readonly entity: number;
   /** The entity says it is closed (a closed polyline, a path with z). */
@@ -54,6 +56,8 @@ export interface DrawnFile {
   readonly unitless: boolean;
   /** What else in the file speaks of a unit. */
   readonly signs?: UnitSigns | undefined;
+  /** The words of a title block stand among its texts. */
+  readonly titled?: boolean | undefined;
   readonly curves: readonly DrawnCurve[];
   readonly marks: readonly { readonly at: Point; readonly layer: string; readonly hidden: boolean }[];
   readonly layers: readonly Layer[];

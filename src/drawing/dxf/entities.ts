@@ -178,6 +178,7 @@ const copyOf = (f: Fields): Fields => {
   const copy = new Fields();
   copy.begin(f.type, f.place);
   copy.layer = f.layer;
+  copy.lineType = f.lineType;
   copy.invisible = f.invisible;
   for (let i = 0; i < f.count; i++) copy.push(f.codeAt(i), f.valueAt(i));
   return copy;

@@ -121,6 +121,7 @@ export const flatShape = (f: Fields, curves: readonly Curve[], closes: boolean):
   type: f.type,
   layer: f.layer,
   invisible: f.invisible,
+  lineType: f.lineType === '' ? undefined : f.lineType,
   place: f.place,
   closes,
   flat: curves,

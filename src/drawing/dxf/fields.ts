@@ -11,6 +11,8 @@ export class Fields {
   layer = '0';
   /** Group 2: the name of a block, layer or section. */
   name = '';
+  /** Group 6: the line type, as named; empty where the entity or layer names none. */
+  lineType = '';
   /** What is written in an entity that carries a text, and behind the sizes of a dimension style. */
   text = '';
   paper = false;
@@ -27,6 +29,7 @@ export class Fields {
     this.place = place;
     this.layer = '0';
     this.name = '';
+    this.lineType = '';
     this.text = '';
     this.paper = false;
     this.invisible = false;
@@ -86,6 +89,7 @@ export const readFields = (tags: Tags, fields: Fields, numbers: boolean): boolea
     if (code === EMBEDDED) embedded = true;
     if (embedded || code > 239) continue;
     if (code === 8) fields.layer = tags.text();
+    else if (code === 6) fields.lineType = tags.text();
     else if (code === 2) fields.name = tags.text();
     else if (talks && (code === 1 || code === 3)) fields.text += tags.text();
     else if (code === 60) fields.invisible = tags.number() === 1;

@@ -6,6 +6,7 @@ interface Entry {
   readonly name: string;
   off: boolean;
   frozen: boolean;
+  lineType: string;
   entities: number;
 }
 
@@ -24,7 +25,7 @@ export const layerTable = (): LayerTable => {
     const known = asWritten.get(name);
     if (known !== undefined) return known;
     const key = name.toLowerCase();
-    const entry = entries.get(key) ?? { name, off: false, frozen: false, entities: 0 };
+    const entry = entries.get(key) ?? { name, off: false, frozen: false, lineType: '', entities: 0 };
     entries.set(key, entry);
     asWritten.set(name, entry);
     return entry;
@@ -34,6 +35,7 @@ export const layerTable = (): LayerTable => {
       const entry = named(f.name);
       entry.off = f.get(62, 7) < 0;
       entry.frozen = f.flag(70, 1);
+      entry.lineType = f.lineType;
     },
     named,
     listed: () => [...entries.values()].map(({ name, off, frozen, entities }) => ({ name, hidden: off || frozen, entities })),

@@ -1,5 +1,6 @@
 /** Draws the records out: blocks into their inserts, everything into the world, seen from above. */
 import type { Budget } from '../budget.ts';
+import { brokenType } from '../curve/construction.ts';
 import type { Curve, DrawnCurve, DrawnFile } from '../curve/curve.ts';
 import { withinReach } from '../curve/reach.ts';
 import { flattened, type Lie, lieOf } from './flatten.ts';
@@ -21,6 +22,8 @@ interface Site {
   /** What entities on layer 0 take over from their insert; none at the top. */
   readonly layer: string | undefined;
   readonly hidden: boolean;
+  /** What entities take over that have the line type of their block. */
+  readonly lineType: string;
   /** The blocks around, so that one within itself is seen. */
   readonly blocks: readonly string[];
 }
@@ -38,7 +41,7 @@ export const drawnOut = (records: readonly EntityRecord[], given: Omit<Hall, 'co
   const hall: Hall = { ...given, counted: new Set() };
   const drawn: Drawn = { curves: [], marks: [] };
   const entity = { number: 0 };
-  const top: Site = { placement: IN_PLACE, inPlace: true, layer: undefined, hidden: false, blocks: [] };
+  const top: Site = { placement: IN_PLACE, inPlace: true, layer: undefined, hidden: false, lineType: '', blocks: [] };
   drawRecords(records, top, hall, drawn, entity);
   return drawn;
 };
@@ -56,10 +59,11 @@ const drawRecords = (records: readonly EntityRecord[], site: Site, hall: Hall, d
         const curves = curvesAt(record, site, hall.report);
         if (!hall.budget.work(1 + curves.length)) return;
         const number = entity.number++;
+        const lineType = brokenType(lineTypeAt(record, layer.lineType, site));
         for (const curve of curves) {
           if (!withinReach(curve)) hall.report.tooFar(record);
           else if (!hall.budget.entity()) return;
-          else drawn.curves.push(drawnCurve(record, curve, layer.name, hidden, number));
+          else drawn.curves.push(drawnCurve(record, curve, { layer: layer.name, hidden, lineType, entity: number }));
         }
       }
     }
@@ -69,10 +73,14 @@ const drawRecords = (records: readonly EntityRecord[], site: Site, hall: Hall, d
 const drawnCurve = (
   { closes, turnless, place: line }: DrawnEntity,
   curve: Curve,
-  layer: string,
-  hidden: boolean,
-  entity: number,
-): DrawnCurve => ({ curve, layer, hidden, entity, closes, turnless, line });
+  where: Pick<DrawnCurve, 'layer' | 'hidden' | 'lineType' | 'entity'>,
+): DrawnCurve => ({ curve, ...where, closes, turnless, line });
+
+const lineTypeAt = ({ lineType = 'bylayer' }: Pick<EntityRecord, 'lineType'>, ofLayer: string, site: Site): string => {
+  const named = lineType.toLowerCase();
+  if (named === 'byblock') return site.lineType;
+  return named === 'bylayer' ? ofLayer : lineType;
+};
 
 const layerAt = (record: EntityRecord, site: Site): string =>
   record.layer === '0' && site.layer !== undefined ? site.layer : record.layer;
@@ -118,14 +126,16 @@ const drawInsert = (insert: Insert, site: Site, hall: Hall, drawn: Drawn, entity
 
 const drawCopies = (insert: Insert, block: Block, site: Site, hall: Hall, drawn: Drawn, entity: { number: number }): void => {
   const layer = layerAt(insert, site);
-  const hidden = site.hidden || insert.invisible || hall.layers.named(layer).frozen;
+  const { frozen, lineType: ofLayer } = hall.layers.named(layer);
+  const hidden = site.hidden || insert.invisible || frozen;
+  const lineType = lineTypeAt(insert, ofLayer, site);
   const blocks = [...site.blocks, insert.key];
   const base = { ...IN_PLACE, origin: point3(-block.base.x, -block.base.y, -block.base.z) };
   for (let row = 0; row < insert.rows; row++)
     for (let column = 0; column < insert.columns; column++) {
       if (!hall.budget.work(COPY_STEPS)) return;
       const placement = within(site.placement, within(copyOf(insert, row, column), base));
-      drawRecords(block.records, { placement, inPlace: false, layer, hidden, blocks }, hall, drawn, entity);
+      drawRecords(block.records, { placement, inPlace: false, layer, hidden, lineType, blocks }, hall, drawn, entity);
     }
 };
 

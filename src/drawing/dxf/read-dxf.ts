@@ -67,6 +67,7 @@ const handedOver = (reading: Reading, allowance: Budget, says: Report, told: Led
     measurement: SYSTEMS.get(header.measurement),
     unitless: unit?.kind === 'unitless',
     signs: signsOf(reading),
+    titled: reading.signs.titled(),
     ...drawn,
     layers: layers.listed(),
     passedOver: new Map([...says.tally.passedOver].map(([type, met]) => [type, met.count])),

@@ -9,6 +9,8 @@ interface Record {
   readonly type: string;
   readonly layer: string;
   readonly invisible: boolean;
+  /** As named in the file; none where it is that of the layer. */
+  readonly lineType?: string | undefined;
   /** Line of the file, or byte. */
   readonly place: number;
 }

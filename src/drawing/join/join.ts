@@ -183,7 +183,7 @@ const foundChain = (steps: readonly Step[], onLoop: readonly Point[]): FoundChai
   return {
     path: whole,
     layer: layerOf(steps.map((s) => s.piece)),
-    hidden: steps.every((s) => s.piece.hidden),
+    hidden: steps.every((s) => s.piece.hidden && s.piece.construction === undefined),
     length: perimeterOf(whole),
     deviation: deviationOf(steps),
     from: startOf(first),

@@ -27,16 +27,21 @@ export interface Fitted {
   readonly failed: readonly { readonly at: Point; readonly line: number; readonly what: Curve['kind'] }[];
 }
 
+export interface WorkCurve extends DrawnCurve {
+  /** Known as a line that explains the drawing, and by what. */
+  readonly construction?: string | undefined;
+}
+
 /**
  * @param millimetres in one drawing unit
  * @param within mm: greatest distance between an arc and its curve
  */
-export const fitPieces = (drawn: readonly DrawnCurve[], millimetres: number, within: number, work: WorkLimit): Fitted => {
+export const fitPieces = (drawn: readonly WorkCurve[], millimetres: number, within: number, work: WorkLimit): Fitted => {
   const pieces: DrawnPiece[] = [];
   const failed: { at: Point; line: number; what: Curve['kind'] }[] = [];
   let [curves, arcs, worst] = [0, 0, 0];
   let straight: Fitted['straightened'] = { arcs: 0, worst: 0 };
-  drawn.forEach(({ curve, layer, hidden, entity, closes, line }, source) => {
+  drawn.forEach(({ curve, layer, hidden, construction, entity, closes, line }, source) => {
     spend(work, 1);
     const fitted = segmentsFor(curve, millimetres, within, work);
     if ('failed' in fitted) {
@@ -52,7 +57,8 @@ export const fitPieces = (drawn: readonly DrawnCurve[], millimetres: number, wit
     pieces.push({
       segments: fitted.segments,
       layer,
-      hidden,
+      hidden: hidden || construction !== undefined,
+      construction: hidden ? undefined : construction,
       entity,
       closes,
       line,

@@ -15,6 +15,8 @@ export interface FoundLoop {
   readonly contour: Contour;
   readonly layer: string;
   readonly hidden: boolean;
+  /** All of it is drawn as lines that explain, and by what that is known. */
+  readonly construction?: string | undefined;
   readonly deviation: number;
   /** In mm², of the drawn curves; the contour's own differs by what fitting left. */
   readonly area: number;
@@ -33,6 +35,7 @@ export const foundLoop = (steps: readonly Step[], hidden: boolean): FoundLoop =>
     contour: whole,
     layer: layerOf(steps.map((s) => s.piece)),
     hidden,
+    construction: steps.every((s) => s.piece.construction !== undefined) ? steps[0]?.piece.construction : undefined,
     deviation: deviationOf(steps),
     area: Math.abs(areaOf(drawn) + excess),
     perimeter: perimeterOf(whole),

@@ -10,6 +10,8 @@ export interface DrawnPiece {
   readonly segments: readonly Segment[];
   readonly layer: string;
   readonly hidden: boolean;
+  /** A line that explains the drawing, and by what it is known: it is joined with what is hidden. */
+  readonly construction?: string | undefined;
   /** Pieces of one polyline or path share it. */
   readonly entity: number;
   readonly closes: boolean;

@@ -65,6 +65,10 @@ const essence = (drawing: Drawing): unknown => ({
   codes: codesOf(drawing),
 });
 
+/** Borders, tables and views are drawn along x and y: a sheet that is turned has none. */
+const upright = (drawing: Drawing): unknown =>
+  essence({ ...drawing, findings: drawing.findings.filter((f) => !f.code.startsWith('looks-like-')) });
+
 const readCurves = (curves: readonly DrawnCurve[]): Drawing => drawingOf(drawn().file({ curves }));
 
 /** Entities in another order; the pieces of a polyline stay together. */
@@ -93,7 +97,7 @@ describe('reading a drawing, for every sheet of plates', () => {
   it('is the same when the sheet is turned and moved', () => {
     fc.assert(
       fc.property(sheet, fc.double({ min: 0, max: 6.28, noNaN: true }), fc.integer({ min: -1000, max: 1000 }), (all, angle, by) => {
-        expect(essence(readCurves(turned(all.curves, angle, by)))).toEqual(essence(readCurves(all.curves)));
+        expect(upright(readCurves(turned(all.curves, angle, by)))).toEqual(upright(readCurves(all.curves)));
       }),
       seed,
     );

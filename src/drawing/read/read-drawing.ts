@@ -14,7 +14,7 @@ import { conflictsOf } from '../join/conflicts.ts';
 import { joinPieces } from '../join/join.ts';
 import type { Nested } from '../join/loop-around.ts';
 import { nestingOf } from '../join/loop-around.ts';
-import { fitPieces } from '../piece/fit-pieces.ts';
+import { fitPieces, type WorkCurve } from '../piece/fit-pieces.ts';
 import type { FoundLoop } from '../piece/loop-found.ts';
 import type { Tolerances } from '../piece/tolerances.ts';
 import { tolerancesOf } from '../piece/tolerances.ts';
@@ -23,6 +23,7 @@ import { WorkSpent } from '../piece/work-limit.ts';
 import { readSvg } from '../svg/read-svg.ts';
 import { besideWork } from './beside-work.ts';
 import { capped } from './capped.ts';
+import { besideConstruction } from './construction.ts';
 import { formatOf } from './format.ts';
 import { chainsInOrder, finishedChains, finishedLoops, loopName, loopsInOrder } from './numbered-loops.ts';
 import { reportChains } from './report-chains.ts';
@@ -83,14 +84,22 @@ const judged = (file: DrawnFile, units: DrawingUnits, tolerances: Tolerances, op
   const work = { left: options.limits?.work ?? usualLimits.work };
   const turnless = file.curves.filter((c) => c.turnless === true);
   const drawn = turnless.length === 0 ? file.curves : file.curves.filter((c) => c.turnless !== true);
-  const fitted = fitPieces(drawn, units.millimetres, tolerances.fit, work);
-  const joined = joinPieces(fitted.pieces, tolerances, work);
+  const joinedAs = (curves: readonly WorkCurve[]) => {
+    const fitted = fitPieces(curves, units.millimetres, tolerances.fit, work);
+    return { fitted, joined: joinPieces(fitted.pieces, tolerances, work) };
+  };
+  const { fitted, joined } = besideConstruction(drawn, joinedAs, ({ joined }) => joined.loops);
   const loops = loopsInOrder(joined.loops);
   const chains = chainsInOrder(joined.chains);
   const names = loops.map((loop, i) => ({ id: loopName(i), hidden: loop.hidden, segments: loop.contour.segments }));
   const conflicts = conflictsOf(loops, TOUCHING, work);
   const tangled = new Set(conflicts.flatMap((c) => (c.first === c.second ? [c.first] : [])));
-  const beside = besideWork(finishedLoops(loops, nestingOfVisible(loops, tolerances.same, work), units), units);
+  const beside = besideWork(finishedLoops(loops, nestingOfVisible(loops, tolerances.same, work), units), {
+    known: new Map(loops.map((loop, i) => [loopName(i), loop.construction])),
+    chains: finishedChains(chains, units),
+    titled: file.titled === true,
+    units,
+  });
   const finished = beside.loops;
   return {
     state: file.state,
@@ -123,7 +132,7 @@ const TOUCHING = 1e-6;
 
 /** Numbers of the visible loops among all, with what is around each. */
 const nestingOfVisible = (loops: readonly FoundLoop[], edge: number, work: WorkLimit): Map<number, Nested> => {
-  const visible = loops.flatMap((loop, i) => (loop.hidden ? [] : [i]));
+  const visible = loops.flatMap((loop, i) => (loop.hidden && loop.construction === undefined ? [] : [i]));
   const nested = nestingOf(
     visible.map((i) => itemAt(loops, i)),
     edge,

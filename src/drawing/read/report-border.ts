@@ -1,35 +1,109 @@
 /** Asks about contours that look like the border of a drawing sheet and no part: by size, by the name of their layer, by what lies in them. */
 
-import { areaOf, mergedBounds } from '../../geometry/area.ts';
-import type { Bounds } from '../../geometry/measure.ts';
-import { boundsOf } from '../../geometry/measure.ts';
-import { isFilled } from '../../sequence/sequence.ts';
+import { mergedBounds, widened } from '../../geometry/area.ts';
+import { type Bounds, boundsOf } from '../../geometry/measure.ts';
+import type { Point } from '../../geometry/segment.ts';
+import { firstItem, grouped, isFilled, lastItem } from '../../sequence/sequence.ts';
 import { type Finding, remedy } from '../../text/finding.ts';
 import { contour, length, list, name, type Part, term } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
-import type { DrawingUnits, Loop } from '../drawing.ts';
+import type { DrawingUnits, Loop, OpenChain } from '../drawing.ts';
 import { find } from '../findings.ts';
 import { spot } from '../place-in-file.ts';
+import { boxOf, isRectangle, sharing, uprightEdges } from './upright.ts';
 
 export interface Border {
   readonly loop: Loop;
   readonly kind: 'border' | 'edge';
 }
 
-/** Rectangles around other contours, in no part themselves, that look like a border, the outermost first. */
-export const bordersOf = (loops: readonly Loop[]): readonly Border[] => {
-  const within = new Map<string, Loop[]>();
-  for (const loop of loops) if (loop.parent !== undefined) within.set(loop.parent, [...(within.get(loop.parent) ?? []), loop]);
+/** What else of a drawing tells a border from a part. */
+export interface Evidence {
+  /** Cells of title blocks and other tables. */
+  readonly tables: readonly Loop[];
+  /** Open lines, mm. */
+  readonly chains: readonly OpenChain[];
+  /** Words of a title block among the texts. */
+  readonly titled: boolean;
+}
+
+/** Contours along x and y around others, in no part themselves, that look like a border, the outermost first. */
+export const bordersOf = (loops: readonly Loop[], evidence: Evidence): readonly Border[] => {
+  const within = grouped(
+    loops.filter((loop) => loop.parent !== undefined),
+    (loop) => loop.parent ?? '',
+  );
   const found: Border[] = [];
+  const byId = (id: string | undefined): Border | undefined => found.find((b) => b.loop.id === id);
   for (const loop of loops) {
     const inner = within.get(loop.id) ?? [];
-    const isOutside = loop.depth === 0 || found.some((b) => b.loop.id === loop.parent && b.kind === 'border');
-    if (loop.hidden || inner.length === 0 || !isOutside || !isRectangle(loop)) continue;
-    if (SHEET_LAYER.test(loop.layer) || isOfSheetSize(loop)) found.push({ loop, kind: 'border' });
-    else if (inner.some((part) => hasOpenings(within.get(part.id) ?? []))) found.push({ loop, kind: 'edge' });
+    const outside = byId(loop.parent);
+    if (inner.length === 0 || (loop.depth > 0 && outside === undefined)) continue;
+    const [alone] = within.get(loop.parent ?? '') ?? [];
+    const isInner = outside !== undefined && alone === loop && isRectangle(loop) && isFrameWithin(loop, outside.loop);
+    if (isInner || isBorder(loop, { ...evidence, outermost: loops.every((other) => other.depth > 0 || other === loop) }))
+      found.push({ loop, kind: 'border' });
+    else if (outside?.kind !== 'edge' && isRectangle(loop) && inner.some((part) => hasOpenings(within.get(part.id) ?? [])))
+      found.push({ loop, kind: 'edge' });
   }
   return found;
 };
+
+const isBorder = (loop: Loop, evidence: Evidence & { readonly outermost: boolean }): boolean => {
+  const edges = uprightEdges(loop.contour);
+  if (edges === undefined) return false;
+  const { tables, chains, titled, outermost } = evidence;
+  if (sharing([edges, ...tables.map((t) => uprightEdges(t.contour) ?? [])]).some((pair) => pair.includes(0))) return true;
+  if (!isRectangle(loop)) return false;
+  const box = boxOf(loop);
+  return (
+    SHEET_LAYER.test(loop.layer) ||
+    isOfSheetSize(loop) ||
+    tables.some((table) => isWithin(boxOf(table), box)) ||
+    (outermost && titled) ||
+    linesOfFrame(box, chains)
+  );
+};
+
+const isWithin = (inner: Bounds, { minX, minY, maxX, maxY }: Bounds): boolean =>
+  inner.minX >= minX && inner.minY >= minY && inner.maxX <= maxX && inner.maxY <= maxY;
+
+/** A frame of two lines, the one close within the other on all sides. */
+const isFrameWithin = (inner: Loop, outer: Loop): boolean => {
+  const [a, b] = [boxOf(inner), boxOf(outer)];
+  const gaps = [a.minX - b.minX, a.minY - b.minY, b.maxX - a.maxX, b.maxY - a.maxY];
+  return Math.max(...gaps) <= 0.12 * Math.min(b.maxX - b.minX, b.maxY - b.minY);
+};
+
+/** Marks of zones on all sides, lines of a grid both ways, or lines that part off a corner for the title block. */
+const linesOfFrame = (box: Bounds, chains: readonly OpenChain[]): boolean => {
+  const [wide, high] = [box.maxX - box.minX, box.maxY - box.minY];
+  const lines = chains.filter((c) => !c.hidden && uprightEdges(c.path) !== undefined);
+  let [ticks, across, up, corner] = [0, 0, 0, 0];
+  for (const { path } of lines) {
+    const of = mergedBounds(path.segments.map(boundsOf));
+    if (!isWithin(of, widened(box, SHEET_WITHIN))) continue;
+    const [w, h] = [of.maxX - of.minX, of.maxY - of.minY];
+    const ends = [firstItem(path.segments).from, lastItem(path.segments).to].filter((end) => isOnEdge(end, box)).length;
+    if (path.segments.length === 1 && ends === 1 && w + h <= TICK * Math.min(wide, high)) ticks += 1;
+    else if (ends === 2 && h <= SHEET_WITHIN && w >= wide - SHEET_WITHIN) across += 1;
+    else if (ends === 2 && w <= SHEET_WITHIN && h >= high - SHEET_WITHIN) up += 1;
+    else if (isInCorner(of, box)) corner += 1;
+  }
+  return ticks >= 4 || (across >= 2 && up >= 2) || corner >= 3;
+};
+
+const isOnEdge = ({ x, y }: Point, { minX, minY, maxX, maxY }: Bounds): boolean =>
+  [x - minX, y - minY, maxX - x, maxY - y].some((off) => Math.abs(off) <= ON_EDGE);
+
+/** A title block stands in the lower right corner, most of them. */
+const isInCorner = (of: Bounds, { minX, minY, maxX, maxY }: Bounds): boolean =>
+  of.minX >= minX + 0.35 * (maxX - minX) && of.maxY <= minY + 0.4 * (maxY - minY);
+
+/** mm */
+const ON_EDGE = 0.01;
+/** Of the shorter side. */
+const TICK = 0.08;
 
 /** One question for all of them. */
 export const reportBorders = (borders: readonly Border[], units: DrawingUnits): Finding[] => {
@@ -48,12 +122,6 @@ export const reportBorders = (borders: readonly Border[], units: DrawingUnits): 
   ];
 };
 
-const isRectangle = (loop: Loop): boolean => {
-  const { minX, minY, maxX, maxY } = boxOf(loop);
-  const box = (maxX - minX) * (maxY - minY);
-  return loop.contour.segments.every((s) => s.kind === 'line') && Math.abs(areaOf(loop.contour)) > (1 - 1e-6) * box;
-};
-
 const isOfSheetSize = (loop: Loop): boolean => {
   const { minX, minY, maxX, maxY } = boxOf(loop);
   const [wide, high] = [maxX - minX, maxY - minY];
@@ -65,8 +133,6 @@ const hasOpenings = (inner: readonly Loop[]): boolean => inner.some((loop) => bo
 
 /** mm: a small circle in an opening is where the wire is threaded. */
 const START_HOLE = 3;
-
-const boxOf = ({ contour: { segments } }: Loop): Bounds => mergedBounds(segments.map(boundsOf));
 
 const isSheet = (long: number, short: number): boolean =>
   [...SHEETS, ...FRAMES].some(([a, b]) => Math.abs(long - a) <= SHEET_WITHIN && Math.abs(short - b) <= SHEET_WITHIN);

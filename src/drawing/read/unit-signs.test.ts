@@ -65,6 +65,27 @@ describe('what speaks of a unit', () => {
   });
 });
 
+describe('the texts of an SVG', () => {
+  const svg = (...texts: readonly string[]): Drawing =>
+    readDrawing(
+      new TextEncoder().encode(
+        `<svg xmlns="http://www.w3.org/2000/svg" width="100mm" height="80mm" viewBox="0 0 100 80"><rect x="5" y="5" width="60" height="40"/>${texts.join('')}</svg>`,
+      ),
+      'a.svg',
+    );
+
+  it('speak of its unit', () => {
+    const drawing = svg('<text x="1" y="1">2.36"</text>', '<text><tspan>1.</tspan><tspan>57 in</tspan></text>');
+    expect(doubts(drawing)).toEqual(['units-disagree']);
+    expect(sentenceOf(drawing.findings.find((f) => f.code === 'units-disagree'))).toContain('It has texts in inches (2): 2.36", 1.57 in.');
+  });
+
+  it('say nothing where they agree or name no unit', () => {
+    expect(doubts(svg('<text>60 mm</text>'))).toEqual([]);
+    expect(doubts(svg('<text>PLATE 7</text>'))).toEqual([]);
+  });
+});
+
 describe('a header that texts or styles contradict', () => {
   it.each([
     ['metric styles in inches', read(1, [], styles(style('ISO-25'))), 'Its dimension styles are metric: ISO-25.'],

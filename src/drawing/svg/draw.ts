@@ -10,6 +10,7 @@ import { composed, type Matrix, movedCurve, UNMOVED } from '../curve/move-curve.
 import { withinReach } from '../curve/reach.ts';
 import type { Layer } from '../drawing.ts';
 import type { DrawingCode, Ledger } from '../ledger.ts';
+import { signBook } from '../unit-signs.ts';
 import { isShape, type ShapeOutcome, shapeRuns } from './element-curves.ts';
 import { elementsDrawn, linkOf, targetOf } from './forecast.ts';
 import { NOT_DRAWN } from './kinds.ts';
@@ -26,6 +27,8 @@ interface Around extends Shown {
   /** Name of the nearest group that has one; a label goes before an id. */
   readonly layer: string;
   readonly labelled: boolean;
+  /** Lines are drawn dashed. */
+  readonly dashed: boolean;
   /** Elements around, those of `use` counted too. */
   readonly depth: number;
   /** The elements that `use` is drawing, so that one within itself is seen. */
@@ -35,6 +38,8 @@ interface Around extends Shown {
 export class Drawer {
   readonly curves: DrawnCurve[] = [];
   readonly passedOver = new Map<string, number>();
+  /** What its texts say of units. */
+  readonly signs = signBook();
   readonly #byId: ReadonlyMap<string, Element>;
   readonly #budget: Budget;
   readonly #told: Ledger;
@@ -57,7 +62,7 @@ export class Drawer {
     if (styled(root, 'transform') !== undefined)
       this.#leave('transform-unreadable', root, say('transform-unreadable/page')`The page as a whole has a transform.`, words.notApplied);
     const shown = shownWithin({ displayed: true, visible: true }, root);
-    this.#children(root, { ...shown, matrix, size, layer: NO_GROUP, labelled: false, depth: 1, using: [] });
+    this.#children(root, { ...shown, matrix, size, layer: NO_GROUP, labelled: false, dashed: isDashed(root, false), depth: 1, using: [] });
   }
 
   /** A layer is hidden when all that lies on it is. */
@@ -107,7 +112,13 @@ export class Drawer {
       if ((styled(element, clip) ?? 'none') !== 'none')
         this.#leave('clip-ignored', element, say('clip-ignored')`A shape is clipped.`, words.drawnWhole);
     const named = element.name === 'g' || element.name === 'svg' ? this.#groupName(element, around) : {};
-    return { ...around, ...shownWithin(around, element), ...named, matrix: composed(around.matrix, move) };
+    return {
+      ...around,
+      ...shownWithin(around, element),
+      ...named,
+      dashed: isDashed(element, around.dashed),
+      matrix: composed(around.matrix, move),
+    };
   }
 
   /** Read once for each element, however often it is used. */
@@ -139,7 +150,16 @@ export class Drawer {
         if (curve === 'edge on') this.#leave('entity-impossible', element, words.flat(element.name), words.leftOut);
         else if (!withinReach(curve)) this.#leave('entity-impossible', element, words.tooFar(element.name), words.leftOut);
         else if (!this.#budget.work(1) || !this.#budget.entity()) return;
-        else this.curves.push({ curve, layer: around.layer, hidden, entity, closes: run.closes, line: element.line });
+        else
+          this.curves.push({
+            curve,
+            layer: around.layer,
+            hidden,
+            lineType: around.dashed ? 'stroke-dasharray' : undefined,
+            entity,
+            closes: run.closes,
+            line: element.line,
+          });
       }
     }
   }
@@ -199,7 +219,8 @@ export class Drawer {
     this.#layers.set(name, layer);
   }
 
-  #passOver({ name, line }: Element): void {
+  #passOver({ name, line, words }: Element): void {
+    if (words.length > 0) this.signs.text(words.join(''));
     this.passedOver.set(name, (this.passedOver.get(name) ?? 0) + 1);
     if (!this.#firstLine.has(name)) this.#firstLine.set(name, line);
   }
@@ -213,6 +234,12 @@ export class Drawer {
 const STEPS = 8;
 const NO_GROUP = '(no group)';
 const CONTAINERS: ReadonlySet<string> = new Set(['g', 'a', 'svg', 'switch']);
+
+/** Dashes pass on to what is within. */
+const isDashed = (element: Element, around: boolean): boolean => {
+  const dashes = styled(element, 'stroke-dasharray');
+  return dashes === undefined || dashes === 'inherit' ? around : /[1-9]/.test(dashes);
+};
 
 /** What was typed may be as long as a file. */
 const shown = (text: string): Part => name(text.slice(0, 80));

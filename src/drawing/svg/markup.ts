@@ -16,6 +16,8 @@ export interface Element {
   /** What a drawing program calls it, if it does. */
   readonly label: string | undefined;
   readonly children: Element[];
+  /** What is written in a text, of its parts too. */
+  readonly words: string[];
   /** Line of the file, from 1. */
   readonly line: number;
 }
@@ -59,6 +61,9 @@ export const markupOf = (text: string, budget: Budget, told: Ledger): Markup => 
     budget.nesting(open.length);
     budget.work(1);
   });
+  parser.on('text', (words) => {
+    open.find((element) => element.name === 'text')?.words.push(words);
+  });
   parser.on('closetag', () => {
     open.pop();
   });
@@ -100,6 +105,7 @@ const elementOf = (name: string, attributes: ReadonlyMap<string, string>, line: 
   styles: stylesOf(attributes.get('style') ?? ''),
   label: [...attributes].find(([key]) => key.endsWith(':label'))?.[1],
   children: [],
+  words: [],
   line,
 });
 

@@ -46,6 +46,8 @@ export const readSvg = (input: Uint8Array | string, limits: ReadLimits = usualLi
     format: 'svg',
     units: { name: 'mm', millimetres: 1, basis: view.viewport.real ? 'header' : 'assumed' },
     unitless: false,
+    signs: drawer.signs.signs(),
+    titled: drawer.signs.titled(),
     curves: drawer.curves,
     marks: [],
     layers: drawer.layers(),
