@@ -82,6 +82,16 @@ describe('the quotation', () => {
     expect(OWN_BUSINESS.exec(paperText(paperOf(facts, { cheaper })))?.[0]).toBeUndefined();
   });
 
+  it('is valid until a day only where it is an offer, and has no terms but those that the shop typed', () => {
+    const at = (inventedRates: boolean, terms?: string): string =>
+      paperText(paperOf({ ...facts, head: { ...facts.head, inventedRates } }, { terms })).replace(/\s+/g, ' ');
+    expect(at(true)).not.toContain('Valid until');
+    expect(at(true)).toContain('are no offer');
+    expect(at(false)).toMatch(/Valid until \d{4}-\d\d-\d\d\./);
+    expect(at(false)).not.toMatch(/\bdays net\b|payment/i);
+    expect(at(false, '30 days net, ex works.')).toMatch(/ 30 days net, ex works\.$/);
+  });
+
   it('is not certain of a tolerance that wire and program together may exceed, as the answer is not', () => {
     const { asked, outcome } = facts;
     if (outcome.answer !== 'yes') throw new Error('split-jaw can be cut');

@@ -25,6 +25,7 @@ export const shopSchema = z
       .describe('When somebody is at the machines; Monday to Friday, 07:00 to 16:00 when left out'),
     papers: tellingSchema.optional().describe('How its papers tell numbers; what is typed into a control stays in the unit of its program'),
     quotationDays: z.int().min(1).max(366).default(30).describe('How long a quotation stays valid'),
+    terms: z.string().min(1).max(600).optional().describe('Terms of payment and delivery, as they are to stand on a quotation'),
   })
   .describe('What one shop has and charges');
 

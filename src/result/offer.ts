@@ -14,5 +14,7 @@ export interface Cheaper {
 export interface Offer {
   /** Last day on which the quotation holds, ISO 8601. */
   readonly until: string;
+  /** Of payment and delivery, as the shop typed them. */
+  readonly terms?: string | undefined;
   readonly cheaper: readonly Cheaper[];
 }

@@ -70,6 +70,23 @@ describe('a part by numbers', () => {
     expect(sheet.errors).toEqual([]);
   });
 
+  it('shows at its price curve that a finish is assumed until one is chosen there', async () => {
+    await page.getByText('Standard shapes').click();
+    await page.getByRole('button', { name: 'Slot or rectangle', exact: true }).click();
+    await page.waitForURL(/\/job\//);
+    await answered(page);
+    const curve = page.locator('.price-curve');
+    await curve.scrollIntoViewIfNeeded();
+    await curve.locator('.chart-chosen-text', { hasText: /^assumed$/ }).waitFor();
+    await curve.locator('summary').click();
+    expect(await curve.locator('tr[data-marked="true"] td').last().textContent()).toBe('assumed');
+    await curve.getByRole('button', { name: 'Require Ra 0.8 µm', exact: true }).click();
+    await curve.locator('.chart-chosen-text', { hasText: /^required$/ }).waitFor();
+    expect(await answered(page)).toContain('Ra 0.8 µm required');
+    expect(await curve.locator('tr[data-marked="true"] td').last().textContent()).toBe('required');
+    await saved(page);
+  });
+
   it('that cannot be is refused at its number, and mended there', async () => {
     await page.getByText('Standard shapes').click();
     await page.getByRole('button', { name: 'Involute spline', exact: true }).click();

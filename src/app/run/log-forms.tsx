@@ -65,6 +65,10 @@ const OneLine = ({ label, button, numeric = false, onKeep }: OneLineProps): Reac
   );
 };
 
+/** What was measured names its contour itself. */
+const saidOf = ({ about, text }: LogEntry): string =>
+  about === '' || text.startsWith(`${about}:`) ? text : [about, text].filter((t) => t !== '').join(': ');
+
 const Entries = ({ log }: Pick<LogProps, 'log'>): ReactNode => {
   const words = useWords().run.log;
   return log.length === 0 ? (
@@ -76,7 +80,7 @@ const Entries = ({ log }: Pick<LogProps, 'log'>): ReactNode => {
         .map(({ number, entry }) => (
           <li key={number}>
             <time dateTime={entry.at}>{localMoment(entry.at)}</time> {entry.kind === 'tick' ? '✓ ' : ''}
-            {[entry.about, entry.text].filter((t) => t !== '').join(': ')}
+            {saidOf(entry)}
           </li>
         ))}
     </ul>

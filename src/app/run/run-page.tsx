@@ -28,7 +28,7 @@ export const RunPage = ({ sheet }: { readonly sheet: OpenSheet }): ReactNode => 
       <header>
         <a href={`/job/${record.id}`}>{words.back}</a>
         <h1>{words.title(record.name)}</h1>
-        {answer === undefined ? <p role="status">{running === undefined ? '' : print(running.stage, reader)}</p> : null}
+        {answer === undefined ? <Working stage={running === undefined ? '' : print(running.stage, reader)} /> : null}
       </header>
       {answer === undefined ? null : answer.answer === 'yes' ? (
         <>
@@ -47,6 +47,12 @@ export const RunPage = ({ sheet }: { readonly sheet: OpenSheet }): ReactNode => 
       </ul>
     </main>
   );
+};
+
+/** Until the stops of the run are there; in its first moment a run names no stage yet. */
+const Working = ({ stage }: { readonly stage: string }): ReactNode => {
+  const words = useWords().run;
+  return <p role="status">{stage === '' ? words.working : `${words.working} ${stage}`}</p>;
 };
 
 const useLog = (sheet: OpenSheet, id: string) => {

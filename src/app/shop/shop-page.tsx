@@ -84,7 +84,7 @@ const Simple = ({ record, edit }: SimpleProps): ReactNode => {
     <div className="simple">
       <label>
         {words.name}
-        <input value={String(record.shop['name'] ?? '')} onChange={(e) => put('name', e.target.value)} />
+        <input size={36} value={String(record.shop['name'] ?? '')} onChange={(e) => put('name', e.target.value)} />
       </label>
       <label>
         {words.quotationDays}
@@ -92,6 +92,15 @@ const Simple = ({ record, edit }: SimpleProps): ReactNode => {
           inputMode="numeric"
           value={String(record.shop['quotationDays'] ?? 30)}
           onChange={(e) => put('quotationDays', /^\d+$/.test(e.target.value) ? Number(e.target.value) : e.target.value)}
+        />
+      </label>
+      <label>
+        {words.terms}
+        <textarea
+          rows={2}
+          maxLength={600}
+          value={String(record.shop['terms'] ?? '')}
+          onChange={(e) => put('terms', e.target.value === '' ? undefined : e.target.value)}
         />
       </label>
     </div>

@@ -10,6 +10,7 @@ const run = phrases('page.run', {
   back: say`Back to the sheet`,
   next: say`Next`,
   nothingNext: say`All stops are done.`,
+  working: say`Working out the stops of the run…`,
   noStops: say`No attendance needed during the run.`,
   stops: say`Stops`,
   done: say`Done`,

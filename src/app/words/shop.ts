@@ -30,6 +30,7 @@ export const shopWords = phrases('page.shop', {
   intro: say`What the shop has and charges; every job is calculated with it. Cells can be pasted from a spreadsheet: select the first cell and paste.`,
   name: say`Shop name on papers`,
   quotationDays: say`Quotation valid for, days`,
+  terms: say`Terms on quotations, as you type them`,
   table: (key: string) => TABLES[key] ?? only(given(key)),
   add: (key: string) => say`Add a ${{ row: ROWS[key] ?? only(given(key)) }}`,
   remove: (name: string) => say`Remove ${{ name: given(name) }}`,

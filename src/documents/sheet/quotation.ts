@@ -190,7 +190,13 @@ const listed = (heading: Text, items: readonly Said[]): readonly WrittenBlock[] 
 const closing = (facts: JobFacts, offer: Offer): readonly WrittenBlock[] => {
   if (facts.outcome.answer === 'no') return [];
   const fatigue = facts.asked.material.cautions.includes('recast layer') ? words.fatigue : undefined;
-  return [{ kind: 'text', text: sentences([words.validUntil(offer.until), words.estimates, fatigue]) }];
+  // What is no offer is valid until no day.
+  const validity = facts.head.inventedRates ? undefined : words.validUntil(offer.until);
+  const terms = offer.terms === undefined ? undefined : words.terms(offer.terms);
+  return [
+    { kind: 'text', text: sentences([validity, words.estimates, fatigue]) },
+    ...(terms === undefined ? [] : [{ kind: 'text', text: terms } as const]),
+  ];
 };
 
 const words = phrases('quotation', {
@@ -240,6 +246,7 @@ const words = phrases('quotation', {
   radiiAlike: (loop: string, { corners, radius, left }: Rounded) =>
     say`${{ loop: contour(loop) }}: ${{ corners: count(corners) }} inside corners come out at up to R ${{ radius: mm(radius, fixed(2)) }}, at most ${{ left: mm(left, fixed(3)) }} off the corner drawn.`,
   validUntil: (day: string) => say`Valid until ${{ day: term(day) }}.`,
+  terms: (typed: string) => say`${{ terms: name(typed) }}`,
   estimates: say`Prices are estimates with the range given; sizes apply at 20 °C (ISO 1).`,
   fatigue: say`A recast layer of a few micrometres stays on the cut faces; for parts under fatigue loads we need your acceptance in writing.`,
 });

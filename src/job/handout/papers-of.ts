@@ -54,6 +54,7 @@ const writtenPaper = (name: PaperName, facts: JobFacts, run: JobRun): WrittenPap
 /** What would be cheaper is found by running the job again in other ways. */
 const offerOf = (facts: JobFacts, run: JobRun): Offer => ({
   until: dayAfter(run.day, run.shop.quotationDays),
+  terms: run.shop.terms,
   cheaper: facts.outcome.answer === 'yes' ? cheaperWays(run, facts.outcome.cut.contours.length) : [],
 });
 

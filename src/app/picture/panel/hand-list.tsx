@@ -14,7 +14,7 @@ export const HandList = ({ input, onOverride }: HandListProps): ReactNode => {
   const settings = handSettings(input);
   if (settings.length === 0) return null;
   return (
-    <section className="hand-form hand-list" aria-label={words.handList}>
+    <section className="hand-form hand-settings" aria-label={words.handList}>
       <h3>{words.handList}</h3>
       <ul>
         {settings.map(({ path, id, what }) => {
