@@ -3,13 +3,30 @@
 import { lagOnArc, pathInsideArc, pathOutsideArc } from '../physics/cut/corner-error.ts';
 import type { Family } from '../physics/material/material.ts';
 import type { CheckRow } from '../quantity/check.ts';
-import { stressLeft, stressRate, stressRelease } from './error-shares.ts';
+import { promisedSpread, stressLeft, stressRate, stressRelease } from './error-shares.ts';
 import { programScale, sizeAtReference } from './program-scale.ts';
 
 const moves = (family: Family, skims: number, opened = 0): number =>
   stressRelease.compute({ rate: stressRate(family).value, length: 100, opened, left: stressLeft.value, skims });
 
 export const checks: readonly CheckRow[] = [
+  ...(
+    [
+      [1, '3.74'],
+      [2, '5.9'],
+      [3, '8.1'],
+    ] as const
+  ).map(
+    ([confidence, value]): CheckRow => ({
+      id: `C-promise-k${confidence}`,
+      source: 'common-practice',
+      place: 'an error budget worked by hand: 1.55 µm systematic, 2.19 µm random',
+      how: 'recomputed',
+      question: `expected error with k = ${confidence}, µm`,
+      value,
+      ours: () => 1.55 + promisedSpread.compute({ random: 2.19, confidence }),
+    }),
+  ),
   {
     id: 'F-05-budget',
     source: 'plane-geometry',

@@ -39,3 +39,29 @@ export const confidenceTold = (k: number): Text =>
   say(
     'confidence.told',
   )`k = ${{ k: number(k, upTo(2)) }}, about ${{ share: quantity(100 * heldShare(k), '%', k < 2.6 ? fixed(0) : fixed(1)) }}`;
+
+/** What the chance that all contours of a part hold depends on. */
+export interface Together {
+  /** In standard deviations of what is random. */
+  readonly bias: number;
+  /** Share of the variance that is common to all contours of a job, as a wrong gap is. */
+  readonly shared: number;
+  readonly contours: number;
+}
+
+/** Chance that every contour of a part holds: what is common is taken in steps, and the contours are independent beside it. */
+export const heldTogether = (k: number, { bias, shared, contours }: Together): number => {
+  const [common, own] = [Math.sqrt(shared), Math.sqrt(Math.max(1 - shared, 1e-9))];
+  const limit = bias + k;
+  let sum = 0;
+  for (let z = -REACH; z < REACH; z += STEP) {
+    const off = bias + common * (z + STEP / 2);
+    const one = normalShare((limit - off) / own) - normalShare((-limit - off) / own);
+    sum += (normalShare(z + STEP) - normalShare(z)) * one ** contours;
+  }
+  return sum;
+};
+
+/** Standard deviations of what is common that are looked at, and how finely. */
+const REACH = 5;
+const STEP = 0.05;
