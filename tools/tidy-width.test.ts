@@ -14,14 +14,11 @@ const STANDING: Readonly<Record<string, number>> = {
   'src/estimate/hours.ts': 1,
   'src/geometry/meeting.ts': 2,
   'src/job/handout/drawing-report.ts': 1,
-  'src/job/nest/nest-run.ts': 1,
   'src/nest/lay/by-shape.ts': 2,
-  'src/nest/lay/fill-rows.ts': 1,
   'src/physics/other-process/other-feeds.ts': 1,
   'src/plan/wire/fit-of-shape.ts': 1,
   'src/plan/wire/narrow.ts': 1,
   'src/shapes/figures.ts': 1,
-  'src/shapes/gear/gear.ts': 1,
 };
 
 describe('what is handed over', () => {

@@ -56,7 +56,7 @@ export const runNest = (run: NestRun): NestAnswer => {
   if (laid.kind === 'refused') return { kind: 'refused', findings: laid.findings };
   const nested = file.inHoles ? laid : openingsTaken(laid, read.pieces);
   const findings = [...(run.notes ?? []), ...read.findings, ...found.findings, ...laid.findings, ...sheets.findings];
-  return { kind: 'laid', facts: factsOf(run, read, found.material, nested, sheets.stack, findings) };
+  return { kind: 'laid', facts: factsOf(run, read, found.material, { laid: nested, stack: sheets.stack }, findings) };
 };
 
 /** Openings of pieces are laid full only when asked: a part that lies in the slug of another has to be cut and taken out first. */
@@ -97,8 +97,7 @@ const factsOf = (
   { file, name, shop, day }: NestRun,
   { pieces, plate, holes }: NestPieces,
   material: Material,
-  laid: LaidNest,
-  stack: NestFacts['stack'],
+  { laid, stack }: { readonly laid: LaidNest; readonly stack: NestFacts['stack'] },
   findings: readonly Finding[],
 ): NestFacts => {
   const onPlate = laidPieces(pieces, laid);

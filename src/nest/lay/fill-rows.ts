@@ -1,6 +1,7 @@
 /** A pattern of rows laid on a plate: row upon row as close as they go, keeping what has room. */
 
 import type { Bounds } from '../../geometry/measure.ts';
+import type { Point } from '../../geometry/segment.ts';
 import type { CountedWork } from '../counted-work.ts';
 import type { Outline } from './clearance.ts';
 import { type Member, type Pattern, type Row, rowRise, type TurnedShape } from './row-patterns.ts';
@@ -41,7 +42,7 @@ export const fill = (pattern: Pattern, quantity: number, room: Room, from: numbe
   let most: Filled = { puts: [], rows: 0 };
   for (let i = 0; i < count; i += 1)
     for (let j = 0; j < count; j += 1) {
-      const filled = fillFrom(pattern, quantity, room, from + (rise * j) / count, (pitch * i) / count, work);
+      const filled = fillFrom(pattern, quantity, room, { x: (pitch * i) / count, y: from + (rise * j) / count }, work);
       if (filled.puts.length > most.puts.length) most = filled;
     }
   return most;
@@ -54,15 +55,16 @@ interface LaidRow {
   readonly y: number;
 }
 
-const fillFrom = ({ rows, shift }: Pattern, quantity: number, room: Room, from: number, begin: number, work: CountedWork): Filled => {
+/** @param begin how far in the first row begins, and how high. */
+const fillFrom = ({ rows, shift }: Pattern, quantity: number, room: Room, begin: Point, work: CountedWork): Filled => {
   const laid: LaidRow[] = [];
   const puts: Put[] = [];
   for (let r = 0; puts.length < quantity; r += 1) {
     const row = rows[r % 2 === 0 ? 0 : 1];
     const along = r % 2 === 0 ? 0 : shift;
-    const y = laid.reduce((least, below) => Math.max(least, below.y + rowRise(below.row, row, along - below.shift)), from - lowest(row));
+    const y = laid.reduce((least, below) => Math.max(least, below.y + rowRise(below.row, row, along - below.shift)), begin.y - lowest(row));
     if (y + lowest(row) + heightOfLowest(row) > room.bounds.maxY + TOUCH) break;
-    const start = room.bounds.minX - rows[0].members[0].shape.outline.minX + begin + along;
+    const start = room.bounds.minX - rows[0].members[0].shape.outline.minX + begin.x + along;
     const found = alongRow(row, start, y, r, room);
     work.done += 20 + found.length;
     puts.push(...found.slice(0, quantity - puts.length));

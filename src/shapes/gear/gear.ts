@@ -36,7 +36,7 @@ export const gear = shapeKind({
     const form = plainForm(request, figures, limits);
     const rooted = rootOf(request, figures, limits, form);
     if (rooted.kind === 'refused') return rooted;
-    return drawn(request, figures, limits, form, rooted, words.name(size.words, request.teeth));
+    return drawn(request, figures, limits, { form, name: words.name(size.words, request.teeth) }, rooted);
   },
 });
 
@@ -57,9 +57,8 @@ const drawn = (
   request: GearRequest,
   figures: ToothFigures,
   limits: Limits,
-  form: Omit<ToothForm, 'rootForm'>,
+  { form, name }: { readonly form: Omit<ToothForm, 'rootForm'>; readonly name: Text },
   { root, findings }: Extract<Rooted, { kind: 'rooted' }>,
-  name: Text,
 ): MadeShape => {
   const made = toothed({ ...form, rootForm: root }, request.fit);
   if (made.kind === 'no room') return noRoom(made.what, request);
