@@ -114,6 +114,12 @@ export interface WorkAsked extends Taken, Sureness {
   readonly insideCorner: number;
 }
 
+/** mm: moves shorter than `length` are given to their neighbours, which moves no place by more than `within`. */
+export interface LeastMove {
+  readonly length: number;
+  readonly within: number;
+}
+
 /** How contours are begun, run and written. */
 export interface WayAsked {
   /** Diameter of the start holes to drill. */
@@ -125,6 +131,8 @@ export interface WayAsked {
   readonly outsideCorners: 'arc' | 'intersection';
   /** mm that inside arcs leave for a larger register, where compensation is the control's. */
   readonly registerRoom?: number | undefined;
+  /** Where compensation is the control's. */
+  readonly leastMove?: LeastMove | undefined;
   /** By id of loop or line: begun from a hole, as loops are when nothing is said, or from the edge of the block. */
   readonly start?: Readonly<Record<string, 'hole' | 'edge'>> | undefined;
   /** Sharp outside corners: left to the control, as when nothing is said, or gone round out and back by a small loop in the waste. */

@@ -5,6 +5,7 @@ import type { Drawing, Loop } from '../../drawing/drawing.ts';
 import { ratesOn } from '../../estimate/rates.ts';
 import type { Contour } from '../../geometry/contour.ts';
 import type { Point } from '../../geometry/segment.ts';
+import { leastMoveOf } from '../../nc/dialect/dialect.ts';
 import type { Material } from '../../physics/material/material.ts';
 import { blockFor } from '../../plan/cut/block.ts';
 import { sortLoops } from '../../plan/kept-side.ts';
@@ -148,11 +149,18 @@ const questionOf = (drawing: Drawing, run: JobRun, material: Material, loops: re
     run: job.run,
     refused: run.refused,
     outsideCorners: dialect.outsideCorners,
+    leastMove: leastMoveFor(run),
     registerRoom: dialect.compensation === 'control' ? REGISTER_ROOM : undefined,
     sharpOutside: job.outsideCorners === 'control' ? undefined : job.outsideCorners,
     ...ratesOf(run),
     resolution: { unit: dialect.units === 'inch' ? 25.4 : 1, decimals: dialect.decimals },
   };
+};
+
+/** Half of what the program may use of the tolerance: the rest is for its last digits and for curves drawn as splines. */
+const leastMoveFor = ({ job, dialect }: JobRun): PlanQuestion['leastMove'] => {
+  const length = leastMoveOf(dialect);
+  return dialect.compensation === 'control' && length > 0 ? { length, within: allowedTo(job) / 2 } : undefined;
 };
 
 /** A shape says itself which side of its contours is metal; the user overrules it. */

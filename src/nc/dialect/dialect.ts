@@ -27,6 +27,12 @@ export const dialectSchema = z
       .describe('Sequence numbers N; none when left out. After 99999 they begin again'),
     compensation: z.enum(['control', 'path']).describe('G41/G42 with a register, or the wire centre written out'),
     outsideCorners: z.enum(['arc', 'intersection']).describe('What the control does at an outside corner under compensation'),
+    leastMove: z
+      .number()
+      .min(0)
+      .max(0.05)
+      .optional()
+      .describe('Shortest move under compensation, mm; shorter ones are merged. 0.005 when left out, 0 for none'),
     comments: z.enum(['round brackets', 'semicolon', 'none']),
     optionalStops: z.boolean().describe('Write M01 at stops that only invite a look'),
     percent: z.boolean().describe('A line with % at both ends'),
@@ -55,6 +61,11 @@ export type Dialect = z.infer<typeof dialectSchema>;
 
 /** The words that no standard defines, by what they mean. */
 export type WordName = keyof Dialect['words'];
+
+/** mm: many controls look ahead so few moves that a corner of shorter ones is not seen as one. Common practice, no source. */
+const LEAST_MOVE = 0.005;
+
+export const leastMoveOf = ({ leastMove = LEAST_MOVE }: Pick<Dialect, 'leastMove'>): number => leastMove;
 
 /** Only words that ISO 6983-1 has, the unit words G70 and G71 too; everything else becomes a stop with a plain comment. */
 export const standardDialect: Dialect = {

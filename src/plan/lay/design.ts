@@ -20,6 +20,7 @@ import { dieAttended, dieUnattended } from '../path/die.ts';
 import { centreOf, frameAt, type LapOptions, lapOf, programmedOf } from '../path/lap.ts';
 import { leadsClear, leadsLongEnough } from '../path/lead-check.ts';
 import type { PassLap } from '../path/leads.ts';
+import { withoutShortMoves } from '../path/least-move.ts';
 import { cornersToLoop, loopRadius, type OutsideCorner, outsideCorners } from '../path/outside-corners.ts';
 import { spokenPiece } from '../path/piece-stops.ts';
 import { punchAttended, punchUnattended } from '../path/punch.ts';
@@ -159,7 +160,9 @@ const laidOut = (asked: DesignAsked, measures: Measures, candidate: Candidate, t
   const { contour } = shape.first.loop.loop;
   const { kept } = shape.first.loop;
   const { spot, hole } = candidate;
-  const rotated = fit.opened.flatMap((opened) => startedAt(opened, spot.at) ?? []);
+  const rotated = fit.opened
+    .flatMap((opened) => startedAt(opened, spot.at) ?? [])
+    .map((opened) => withoutShortMoves(opened, question.leastMove));
   if (!isFilled(rotated) || rotated.length < fit.opened.length) return undefined;
   const side = kept === 'die' ? 1 : -1;
   const outside = outsideOf(asked, measures);

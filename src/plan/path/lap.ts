@@ -43,7 +43,7 @@ export interface LapOptions {
 }
 
 /** Places nearer to a smooth joint than this are the joint: a program cannot hold a move so short. */
-const SNAP = 2e-3;
+const SNAP = 5e-3;
 
 /** Places nearer to a corner than this are moved this far past it: at the very corner there is no direction to leave by. */
 const PAST = 0.02;
