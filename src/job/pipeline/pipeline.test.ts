@@ -73,7 +73,7 @@ describe('a job', () => {
     // One expected accuracy: what the passes were chosen by is what the budget adds up.
     expect(plan.accuracy.value * 1000).toBeCloseTo(there(budgets).profile.total.value, 9);
     const tight = factsOf({ ...die, job: { ...die.job, temperature: { cutting: 50, measuring: 20, swing: 20 } } });
-    expect(printPlain(tight.sentence)).toMatch(/^No\. ±0\.008 mm is required; .* the best to expect is ±0\.0\d+ mm \(k = 2, about 95 %\)/);
+    expect(printPlain(tight.sentence)).toMatch(/^No\. ±0\.008 mm required; .* the best to expect is ±0\.0\d+ mm \(k = 2, about 95 %\)/);
   });
 
   it('keeps every figure under its key, with leaves', () => {
