@@ -33,6 +33,7 @@ export const catalogue = {
   'hand-hole-near': 'warning',
   'tab-by-hand': 'refusal',
   'no-way-by-hand': 'refusal',
+  'families-too-many': 'refusal',
   'finish-out-of-reach': 'refusal',
   'tolerance-out-of-reach': 'refusal',
   'hole-does-not-fit': 'refusal',

@@ -226,6 +226,13 @@ export const manualOfRequest = {
     remedy:
       'Move the entry to a straight stretch with a few millimetres on either side, or the hole nearer to it. Leave either out, and the planner finds one that suits the other.',
   },
+  'families-too-many': {
+    title: 'The contours ask too many different things',
+    meaning:
+      'Contours that are asked different things have registers and energy settings of their own, ten numbers further on for each family of passes. Registers have three digits at most.',
+    matters: 'No program can name more registers than the control has.',
+    remedy: 'Ask the same of contours that can have the same, by layer or by shape.',
+  },
   'finish-out-of-reach': {
     title: 'The finish asked for cannot be reached',
     meaning:

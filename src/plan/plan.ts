@@ -10,11 +10,12 @@ import type { Finding } from '../text/finding.ts';
 import type { StopPurpose } from '../text/stop-purpose.ts';
 import type { Text } from '../text/text.ts';
 import type { OpenCutPlan } from './open-line.ts';
+import type { Requirement } from './question.ts';
 
 /** `die`: the block is kept and the piece inside is the slug. `punch`: the piece inside is kept. */
 export type Kept = 'die' | 'punch';
 
-/** One pass over every contour: number 1 is the rough. */
+/** One pass over every contour that runs it: number 1 is the rough, and so is 11 of the second family of passes, 21 of the third. */
 export interface Pass extends Omit<LadderRow, 'energy' | 'taken' | 'recast'> {
   /** The condition (energy setting) the machine is asked for, and the offset register of this pass; both count from 1. */
   readonly condition: number;
@@ -153,12 +154,26 @@ export type Step =
 /** How well passes with one wire would do: what is known of a wire as soon as it has passes, laid out or not. */
 export interface WireResult {
   readonly wire: Wire;
-  /** There is at least the rough one. */
+  /** There is at least the rough one. Of several families of passes all, one family after the other, each with numbers of its own. */
   readonly passes: NonEmpty<Pass>;
   /** Total one-sided profile deviation expected, mm, and the finish reached, µm. */
   readonly accuracy: Figure;
   readonly finish: Figure;
   /** mm by which registers set by hand move the finished face off the drawing; in `accuracy` already. */
+  readonly shift?: Figure | undefined;
+  /** Given where contours are asked different things: accuracy, finish and shift above are then those of the first. */
+  readonly classes?: NonEmpty<PlannedClass> | undefined;
+}
+
+/** Contours of one requirement, the passes that run on them, and what those are expected to leave. */
+export interface PlannedClass {
+  /** Loops and open lines. */
+  readonly loops: readonly string[];
+  readonly asked: Requirement;
+  /** Some of the plan's: requirements that the same passes meet share them. */
+  readonly passes: NonEmpty<Pass>;
+  readonly accuracy: Figure;
+  readonly finish: Figure;
   readonly shift?: Figure | undefined;
 }
 

@@ -155,8 +155,19 @@ export interface OverridesAsked {
   readonly offsets?: readonly number[] | undefined;
 }
 
+/** What one contour has to come out as, where it is not what the whole job asks. */
+export interface Requirement extends Pick<WorkAsked, 'finish' | 'tolerance'>, Pick<OverridesAsked, 'passes' | 'offsets'> {
+  /** µm: greatest recast layer that may stay. */
+  readonly recast?: number | undefined;
+}
+
+/** What single contours and lines are asked, complete, by id; those without an entry are asked what the job asks. */
+export interface RequirementsAsked {
+  readonly requirements?: Readonly<Record<string, Requirement>> | undefined;
+}
+
 /** All of it. A part of the planner takes of it what it needs, by the names above. */
-export interface PlanQuestion extends DrawnWork, BlockAsked, ShopAsked, WorkAsked, WayAsked, OverridesAsked {}
+export interface PlanQuestion extends DrawnWork, BlockAsked, ShopAsked, WorkAsked, WayAsked, OverridesAsked, RequirementsAsked {}
 
 /** What is set by hand of a loop; only own keys of the record say something. */
 export const overrideOf = ({ overrides = {} }: Pick<OverridesAsked, 'overrides'>, id: string): Override | undefined => {

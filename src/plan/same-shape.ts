@@ -14,6 +14,8 @@ export interface Surroundings {
   readonly holes: readonly { readonly at: Point; readonly diameter: number }[];
   /** Whether its core is to stay whole or to be cut away, where the user said so. */
   readonly core?: CoreChoice | undefined;
+  /** What it is asked of its own, as a key; none where it is asked what the job asks. */
+  readonly asked?: string | undefined;
 }
 
 export interface LikeLoops {
@@ -56,12 +58,13 @@ const words = phrases('shape', {
 
 const startOf = (contour: Contour): Point => contour.segments[0].from;
 
-const keyOf = ({ loop, inside, holes, core }: Surroundings): string => {
+const keyOf = ({ loop, inside, holes, core, asked }: Surroundings): string => {
   const origin = startOf(loop.loop.contour);
   const parts = [contourKey(loop.loop.contour, origin)];
   for (const child of inside) parts.push(`${child.kept} ${contourKey(child.loop.contour, origin)}`);
   for (const hole of holes) parts.push(`o ${pointKey(hole.at, origin)} ${hole.diameter}`);
   if (core !== undefined) parts.push(core);
+  if (asked !== undefined) parts.push(asked);
   return parts.join('|');
 };
 

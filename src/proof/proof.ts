@@ -14,6 +14,10 @@ export interface Wanted {
   readonly kept: 'die' | 'punch';
   /** mm by which the contour may leave the curve that was drawn, where arcs stand for it; none when left out. */
   readonly fit?: number | undefined;
+  /** Profile tolerance either side, where it is not that of the question. */
+  readonly tolerance?: number | undefined;
+  /** Conditions, or registers, of the passes that run on it, where they are not those of the question. */
+  readonly passes?: readonly number[] | undefined;
 }
 
 /** An open line: the metal left or right of its way stays, or it is a slit, cut along its middle, and both sides stay. */
@@ -23,6 +27,10 @@ export interface WantedOpen {
   readonly kept: 'left' | 'right' | 'slit';
   /** As of a wanted contour. */
   readonly fit?: number | undefined;
+  /** Profile tolerance either side, where it is not that of the question. */
+  readonly tolerance?: number | undefined;
+  /** As of a wanted contour. */
+  readonly passes?: readonly number[] | undefined;
 }
 
 export interface ProofQuestion {

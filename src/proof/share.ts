@@ -13,3 +13,15 @@ const LEAST = 1e-3;
 /** mm by which what a program cuts may be off the contour it is aimed at. */
 export const allowedTo = ({ tolerance, programShare = PROGRAM_SHARE }: Pick<ProofQuestion, 'tolerance' | 'programShare'>): number =>
   Math.min(tolerance, Math.max(LEAST, programShare * tolerance));
+
+/** The question with the tolerance of one contour or line. */
+export const ownTolerance = (
+  question: ProofQuestion,
+  { tolerance = question.tolerance }: { readonly tolerance?: number | undefined },
+): ProofQuestion => (tolerance === question.tolerance ? question : { ...question, tolerance });
+
+/** The question with the least tolerance of all that is wanted. */
+export const tightest = (question: ProofQuestion): ProofQuestion =>
+  ownTolerance(question, {
+    tolerance: Math.min(question.tolerance, ...[...question.wanted, ...(question.wantedOpen ?? [])].flatMap((w) => w.tolerance ?? [])),
+  });

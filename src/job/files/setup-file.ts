@@ -22,7 +22,7 @@ export const setupSchema = z
     passes: z
       .array(z.int().min(0).max(999))
       .min(1)
-      .max(12)
+      .max(999)
       .optional()
       .describe('Conditions of the passes that were planned, or registers as in gaps; those the program uses when left out'),
     block: z
@@ -38,6 +38,27 @@ export const setupSchema = z
       .record(z.string(), z.enum(['left', 'right', 'slit']))
       .optional()
       .describe('Open lines that are cut: the side of each that is kept, or a slit along it'),
+    contours: z
+      .record(
+        z.string(),
+        z.strictObject({
+          tolerance: z.number().positive().max(5).optional().describe('Profile tolerance either side, mm; that below when left out'),
+          passes: z
+            .array(z.int().min(0).max(999))
+            .min(1)
+            .max(12)
+            .optional()
+            .describe('Conditions of the passes that run on it, or registers as in gaps; those above when left out'),
+          moved: z
+            .number()
+            .min(-1)
+            .max(1)
+            .optional()
+            .describe('By as much outward, mm a side, the contour that is aimed at lies off the drawn one; inward when negative'),
+        }),
+      )
+      .optional()
+      .describe('Loops and open lines of which other things are asked, or which are cut in other passes'),
     leads: z
       .array(z.strictObject({ from: spot, to: spot }))
       .optional()
@@ -112,7 +133,7 @@ export const proofQuestion = (
   wireDiameter: setup.wireDiameter,
   gaps: numbersOf(setup.gaps),
   passes: setup.passes,
-  wanted,
+  wanted: wanted.map((w) => ({ ...w, ...ownOf(setup, w.loop) })),
   block,
   holes: setup.holes,
   height: setup.height,
@@ -125,11 +146,23 @@ export const proofQuestion = (
   scaled: setup.scaled,
 });
 
+/** What is asked of one contour; nothing of its own in a set-up that has none. */
+const ownOf = ({ contours = {} }: SetupFile, id: string): Pick<Wanted, 'tolerance' | 'passes'> => {
+  const own = Object.hasOwn(contours, id) ? contours[id] : undefined;
+  return own === undefined ? {} : { tolerance: own.tolerance, passes: own.passes };
+};
+
 /** Lines as the drawing has them, and the slits of their leads as the set-up has them. */
-const openOf = ({ leads = [] }: SetupFile, lines: readonly WantedLine[]): Pick<ProofQuestion, 'wantedOpen'> => {
+const openOf = (setup: SetupFile, lines: readonly WantedLine[]): Pick<ProofQuestion, 'wantedOpen'> => {
+  const { leads = [] } = setup;
   if (lines.length + leads.length === 0) return {};
   const ways = leads.map(({ from, to }, i): WantedOpen => ({ chain: `lead ${i + 1}`, path: path([line(from, to)]), kept: 'slit' }));
-  return { wantedOpen: [...lines.map(({ id, path: along, kept, fit }): WantedOpen => ({ chain: id, path: along, kept, fit })), ...ways] };
+  return {
+    wantedOpen: [
+      ...lines.map(({ id, path: along, kept, fit }): WantedOpen => ({ chain: id, path: along, kept, fit, ...ownOf(setup, id) })),
+      ...ways,
+    ],
+  };
 };
 
 export const cornersOf = (block: Contour): { readonly low: { x: number; y: number }; readonly high: { x: number; y: number } } => {

@@ -13,6 +13,7 @@ import { kerfOf, reachOf } from '../rough-cut.ts';
 import type { LikeLoops } from '../same-shape.ts';
 import { pieceArea } from '../surroundings.ts';
 import type { WireWithPasses } from '../wire/choose-wire.ts';
+import { familyOf, rowOf } from '../wire/families.ts';
 import { blockFor } from './block.ts';
 
 export interface WireBound {
@@ -35,7 +36,7 @@ export const wireBound = (tried: WireWithPasses, shapes: readonly LikeLoops[], q
     const { loop, holes } = shape.first;
     const count = shape.members.length;
     const opening = loop.kept === 'die';
-    for (const [row, contour] of sideBySide(tried.rows, opened)) {
+    for (const [row, contour] of sideBySide(familyOf(tried, loop.loop.id).rows, opened)) {
       const shorter = opening ? 2 * Math.PI * row.offset.value : 0;
       sum.sparking += (count * ROUNDING * Math.max(0, perimeterOf(contour) - shorter)) / row.feed.value;
     }
@@ -61,7 +62,7 @@ export const laidBound = (tried: WireWithPasses, shapes: readonly LikeLoops[], q
   const alone = shapes.every((s) => s.first.loop.kept === 'die' && !isFromEdge(question, s.first.loop.loop.id));
   const few = alone ? shapes.map((s) => ({ ...s, members: s.members.slice(0, 1) })) : shapes;
   const block = blockFor(sortLoops(question), question);
-  const laid = layOut({ shapes: few, best: tried, block, question, reach: reachOf(tried) });
+  const laid = layOut({ shapes: few, best: tried, block, question });
   if (laid.findings.some((f) => f.severity === 'refusal')) return { kind: 'refused', findings: laid.findings };
   const counts = shapes.flatMap((s) => (alone ? [s.members.length] : s.members.map(() => 1)));
   const sum = { sparking: 0, threadings: 0, stops: 0, drilled: 0 };
@@ -71,7 +72,7 @@ export const laidBound = (tried: WireWithPasses, shapes: readonly LikeLoops[], q
       if (step.kind === 'thread') sum.threadings += count;
       else if (step.kind === 'stop') sum.stops += count;
       else if (step.kind === 'cut' && step.centre !== undefined)
-        sum.sparking += (count * ROUNDING * lengthOf(step.centre)) / itemAt(tried.rows, step.pass - 1).feed.value;
+        sum.sparking += (count * ROUNDING * lengthOf(step.centre)) / rowOf(tried, step.pass).feed.value;
     }
     if (alone && itemAt(laid.contours, i).hole.origin === 'placed') sum.drilled += count;
   });
@@ -81,7 +82,9 @@ export const laidBound = (tried: WireWithPasses, shapes: readonly LikeLoops[], q
 /** A program rounds its places, and a hair of contour may be passed over at a corner. */
 const ROUNDING = 0.999;
 
-const isWithoutCore = (shape: LikeLoops, { rows, wire }: WireWithPasses, question: PlanQuestion): boolean => {
+const isWithoutCore = (shape: LikeLoops, tried: WireWithPasses, question: PlanQuestion): boolean => {
+  const { wire } = tried;
+  const { rows } = familyOf(tried, shape.first.loop.loop.id);
   const [reach, kerf] = [reachOf({ rows, wire }), kerfOf({ rows, wire })];
   const area = pieceArea(shape.first, reach);
   const mass = pieceMass.compute({ area, height: question.height, density: question.material.density.value });

@@ -1,7 +1,8 @@
 /** The planner's one door: a question in, a plan out, stage by stage. */
 
 import type { Contour } from '../../geometry/contour.ts';
-import { lastOf, mapFilled, sideBySide } from '../../sequence/sequence.ts';
+import type { Wire } from '../../physics/wire/wire.ts';
+import { filled, lastOf, mapFilled, type NonEmpty, sideBySide } from '../../sequence/sequence.ts';
 import { atField, type Finding, remedy } from '../../text/finding.ts';
 import { count, term } from '../../text/part.ts';
 import { say } from '../../text/say.ts';
@@ -14,7 +15,7 @@ import { itineraryOf, stepsFor } from '../order/steps.ts';
 import type { VisitsOf } from '../path/contour-layout.ts';
 import { type LaidLines, layLines } from '../path/lay-out-lines.ts';
 import { movedContour } from '../path/moved.ts';
-import type { NearestWire, Plan, RefusedPlan, WireResult } from '../plan.ts';
+import type { NearestWire, Pass, Plan, PlannedClass, RefusedPlan, WireResult } from '../plan.ts';
 import {
   type BlockAsked,
   type DrawnWork,
@@ -25,14 +26,14 @@ import {
   type WayAsked,
   type WorkAsked,
 } from '../question.ts';
-import { kerfOf, reachOf } from '../rough-cut.ts';
-import { type LikeLoops, shapesOf } from '../same-shape.ts';
+import { type LikeLoops, type Surroundings, shapesOf } from '../same-shape.ts';
 import { besideBlock } from '../start/block-edge.ts';
 import { holeFindings } from '../start/hole-findings.ts';
 import { handOfUnknown, setFindings } from '../start/override.ts';
 import { surroundingsOf } from '../surroundings.ts';
 import { chooseWire, conditionsOf, type WireWithPasses } from '../wire/choose-wire.ts';
 import { accuracyFigure, withShift } from '../wire/deviation-of-passes.ts';
+import { type Family, requirementKey, requirementOf, widestOf } from '../wire/families.ts';
 import { passOf } from '../wire/pass-of-row.ts';
 import { countFindings } from '../wire/passes-for.ts';
 import { blockFor, stockFindings, travelFindings } from './block.ts';
@@ -62,9 +63,9 @@ export const planCut = (question: PlanQuestion): Plan => {
   if (choice.kind === 'none') return refusedPlan(question, block, before, nearestWire(question, choice.nearest, shapes));
   const { best } = choice;
   if (nothing.length > 0) return refusedPlan(question, block, before, nearestWire(question, best, shapes));
-  const limits = { kerf: kerfOf(best), reach: reachOf(best) };
+  const limits = widestOf(best);
   const roughed = question.run === 'attended' ? roughedFirst(sorted.cut, limits, question) : new Set(sorted.cut.map((c) => c.loop.id));
-  const laid = layOut({ shapes, best, block, question, reach: limits.reach, roughed });
+  const laid = layOut({ shapes, best, block, question, roughed });
   const webs = [...webFindings(sorted.cut, shapes, limits), ...thinFindings({ cut: sorted.cut, shapes, block, limits, roughed })];
   const holes = holesOf(question, sorted.drawnHoles);
   const open = layLines({ question, best, block, blockDrawn: sorted.block.length > 0, cut: sorted.cut, holes });
@@ -98,8 +99,13 @@ export const planCut = (question: PlanQuestion): Plan => {
 
 /** The shapes of the loops that are cut, each with what lies in it. */
 export const shapesIn = (question: PlanQuestion, sorted = sortLoops(question)): readonly LikeLoops[] => {
-  const around = surroundingsOf(sorted.cut, holesOf(question, sorted.drawnHoles)).map((s) => withCore(s, question));
+  const around = surroundingsOf(sorted.cut, holesOf(question, sorted.drawnHoles)).map((s) => withAsked(withCore(s, question), question));
   return shapesOf(around, (id) => isFromEdge(question, id));
+};
+
+const withAsked = (around: Surroundings, question: PlanQuestion): Surroundings => {
+  const own = requirementOf(question, around.loop.loop.id);
+  return own === undefined ? around : { ...around, asked: requirementKey(own) };
 };
 
 const NOWHERE = { x: 0, y: 0 };
@@ -132,15 +138,32 @@ const plannedOf = ({ height, clamps = [] }: BlockAsked & WorkAsked, block: Conto
   clamps: clamps.length === 0 ? undefined : clamps,
 });
 
-const resultOf = (question: ShopAsked & WorkAsked, { wire, rows, shift }: WireWithPasses): WireResult => {
-  const last = lastOf(rows);
+const resultOf = (question: ShopAsked & WorkAsked, { wire, families }: WireWithPasses): WireResult => {
+  const [first, ...others] = families;
+  const passes = mapFilled(first.rows, passOf);
+  const own = lastingOf(question, wire, first);
+  const alike = first.classes.length === 1 && first.classes[0].ofJob && others.length === 0;
+  const result = { wire, passes, ...own };
+  if (alike) return result;
+  const each = [
+    { family: first, passes, own },
+    ...others.map((family) => ({ family, passes: mapFilled(family.rows, passOf), own: lastingOf(question, wire, family) })),
+  ];
+  const classes = each.flatMap((e) =>
+    e.family.classes.map(({ loops, asked }): PlannedClass => ({ loops, asked, passes: e.passes, ...e.own })),
+  );
   return {
-    wire,
-    passes: mapFilled(rows, passOf),
-    accuracy: withShift(accuracyFigure(conditionsOf(wire, question), rows, question), shift),
-    shift,
-    finish: last.ra,
+    ...result,
+    passes: [...passes, ...each.slice(1).flatMap((e) => e.passes)] as unknown as NonEmpty<Pass>,
+    classes: filled(classes, 'every family cuts for a class'),
   };
+};
+
+/** What the last pass of a family leaves. */
+const lastingOf = (question: ShopAsked & WorkAsked, wire: Wire, { rows, shift, base, classes }: Family): Pick<WireResult, 'accuracy' | 'shift' | 'finish'> => {
+  const last = lastOf(rows);
+  const accuracy = withShift(accuracyFigure(conditionsOf(wire, question), rows, { ...question, ...classes[0].asked }), shift);
+  return { accuracy: base === 0 ? accuracy : { ...accuracy, key: `${accuracy.key}.${base + 1}` }, shift, finish: last.ra };
 };
 
 /** What the wire that comes nearest would leave of each contour. */

@@ -3,23 +3,25 @@
 import type { Contour } from '../../geometry/contour.ts';
 import { type Lookup, lookupOf, lookupOfSegments } from '../../geometry/near/lookup.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
+import type { LadderRow } from '../../physics/cut/pass-rows.ts';
 import { massOf, pieceOf } from '../../physics/material/piece-mass.ts';
 import { workHeight } from '../../physics/work-height.ts';
-import { sideBySide } from '../../sequence/sequence.ts';
+import { type NonEmpty, sideBySide } from '../../sequence/sequence.ts';
 import type { Finding } from '../../text/finding.ts';
 import { edgesOfClamp } from '../clamp.ts';
 import type { KeptLoop } from '../kept-side.ts';
-import type { VisitsOf } from '../path/contour-layout.ts';
+import { type VisitsOf, visitInFamily } from '../path/contour-layout.ts';
 import { looseOf, nothingLoose } from '../path/loose-piece.ts';
 import { movedContour, movedPoint } from '../path/moved.ts';
 import type { ContourPlan, NoCoreCut, WorstCorner } from '../plan.ts';
 import { isFromEdge, type PlanQuestion } from '../question.ts';
-import { kerfOf } from '../rough-cut.ts';
+import { kerfOf, reachOf } from '../rough-cut.ts';
 import { type LikeLoops, shapeName } from '../same-shape.ts';
 import { openedFrame } from '../start/block-edge.ts';
 import { sharedFindings, sharedHoles } from '../start/shared-holes.ts';
 import { pieceArea } from '../surroundings.ts';
 import type { WireWithPasses } from '../wire/choose-wire.ts';
+import { familyOf } from '../wire/families.ts';
 import { lagFindings, worstCorner } from './corner-lag.ts';
 import { type Design, type DesignAsked, openingLookup } from './design.ts';
 import { membersDesigned } from './members-designed.ts';
@@ -37,8 +39,6 @@ export interface LayOutAsked {
   readonly best: WireWithPasses;
   readonly block: Contour;
   readonly question: PlanQuestion;
-  /** From a contour to the far side of its rough cut, mm. */
-  readonly reach: number;
   /** Openings that are roughed before they are finished, beside thin webs. */
   readonly roughed?: ReadonlySet<string> | undefined;
 }
@@ -54,20 +54,22 @@ export const layOut = (asked: LayOutAsked): LaidOut => {
   const corners: (CornersOfShape & { readonly radius: number })[] = [];
   for (const [shape, fit] of sideBySide(shapes, best.fits)) {
     const { loop } = shape.first;
-    const area = pieceArea(shape.first, asked.reach);
+    const { rows, base } = familyOf(best, loop.loop.id);
+    const reach = reachOf({ wire: best.wire, rows });
+    const area = pieceArea(shape.first, reach);
     const role = loop.kept === 'die' ? 'slug' : 'part';
     const massFor = (id: string, of: number) =>
       massOf({ key: `contour.${id}`, what: pieceOf[role](id), area: of, height, density: question.material.density });
     const mass = massFor(loop.loop.id, area);
-    const kerf = kerfOf(best);
-    const whole = looseOf(shape.first, { role, area, height: question.height, reach: asked.reach, mass: mass.value });
+    const kerf = kerfOf({ wire: best.wire, rows });
+    const whole = looseOf(shape.first, { role, area, height: question.height, reach, mass: mass.value });
     const weighed = { ...whole, mass: mass.value };
     const own = questionFor(shape, asked);
-    const coreAsked = { shape, piece: weighed, reach: asked.reach, kerf, rough: best.rows[0], wire: best.wire, question: own };
+    const coreAsked = { shape, piece: weighed, reach, kerf, rough: rows[0], wire: best.wire, question: own };
     const designAsked: DesignAsked = {
       shape,
       fit,
-      rows: best.rows,
+      rows,
       wireDiameter: best.wire.diameter,
       piece: weighed,
       ...clearFor(shape, everything, asked),
@@ -79,8 +81,9 @@ export const layOut = (asked: LayOutAsked): LaidOut => {
     const some = made.members[0];
     if (some === undefined) continue;
     corners.push({ loop: loop.loop.id, name: shapeName(shape), members: shape.members.length, ...some.design.outside });
-    const corner = cornerOf(shape, some.design, asked);
-    for (const { member, design, noCore, overrides } of made.members) {
+    const corner = cornerOf(shape, some.design, rows, asked);
+    for (const { member, design: alone, noCore, overrides } of made.members) {
+      const design = inFamily(alone, base);
       const id = member.loop.loop.id;
       const loose = noCore === undefined ? whole : nothingLoose(whole);
       const weight = id === loop.loop.id && noCore === undefined ? mass : massFor(id, loose.area);
@@ -97,6 +100,16 @@ export const layOut = (asked: LayOutAsked): LaidOut => {
   ];
   return { contours, visits, findings: [...findings, ...notes] };
 };
+
+/** A design whose passes bear the numbers of their family. */
+const inFamily = (design: Design, base: number): Design =>
+  base === 0
+    ? design
+    : {
+        ...design,
+        courses: design.courses.map((c) => ({ ...c, pass: c.pass + base })),
+        visits: design.visits.map((v) => visitInFamily(v, base)),
+      };
 
 /** Beside a thin web openings are cut as in a run without an operator: each roughed up to its tab, and finished when all are. */
 const questionFor = ({ members }: LikeLoops, { question, roughed = new Set() }: LayOutAsked): PlanQuestion =>
@@ -120,14 +133,23 @@ const clearFor = (shape: LikeLoops, everything: Lookup | undefined, asked: LayOu
 /** Holes in the waste between two parts that both are begun from a hole. */
 const holesToShare = ({ shapes, best, question }: LayOutAsked): ReturnType<typeof sharedHoles> => {
   const parts = shapes.map((s) => s.first.loop).filter((l) => l.kept === 'punch' && !isFromEdge(question, l.loop.id));
-  return sharedHoles(parts, { diameter: question.startHole, roughOffset: best.rows[0].offset.value, height: question.height });
+  return sharedHoles(parts, {
+    diameter: question.startHole,
+    roughOffset: Math.max(...best.families.map((f) => f.rows[0].offset.value)),
+    height: question.height,
+  });
 };
 
-const cornerOf = ({ first }: LikeLoops, { outside }: Design, { best, question }: LayOutAsked): WorstCorner | undefined =>
+const cornerOf = (
+  { first }: LikeLoops,
+  { outside }: Design,
+  rows: NonEmpty<LadderRow>,
+  { question }: LayOutAsked,
+): WorstCorner | undefined =>
   worstCorner({
     contour: first.loop.loop.contour,
     kept: first.loop.kept,
-    passes: best.rows,
+    passes: rows,
     outsideCorners: question.outsideCorners,
     looped: outside.looped.map((c) => c.at),
   });

@@ -32,6 +32,15 @@ export interface Visit {
   readonly steps: readonly DesignStep[];
 }
 
+/** The visit with its passes, registers and settings numbered as those of their family. */
+export const visitInFamily = (visit: Visit, base: number): Visit =>
+  base === 0 ? visit : { ...visit, steps: visit.steps.map((step) => stepInFamily(step, base)) };
+
+const stepInFamily = (step: DesignStep, base: number): DesignStep => {
+  if (step.kind === 'compensate') return { ...step, register: step.register + base };
+  return step.kind === 'cut' || step.kind === 'condition' ? { ...step, pass: step.pass + base } : step;
+};
+
 /** A loop or an open line, by its name, how deep it lies, and what is kept. */
 export interface Visited {
   readonly loop: { readonly id: string; readonly depth: number };

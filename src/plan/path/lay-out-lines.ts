@@ -24,9 +24,10 @@ import { spot, thousandths } from '../said.ts';
 import { measuresOf } from '../start/lead-lengths.ts';
 import { tabFor } from '../start/tab.ts';
 import type { WireWithPasses } from '../wire/choose-wire.ts';
+import { familyOf } from '../wire/families.ts';
 import { roomInLine } from '../wire/open-fit.ts';
 import { openedPath } from '../wire/open-path.ts';
-import type { Visit } from './contour-layout.ts';
+import { type Visit, visitInFamily } from './contour-layout.ts';
 import { centreAlong, lapOf, programmedAlong } from './lap.ts';
 import { leadsLongEnough } from './lead-check.ts';
 import type { PassLap } from './leads.ts';
@@ -57,9 +58,19 @@ export interface LaidLines {
 }
 
 export const layLines = (asked: LinesAsked): LaidLines => {
-  const laid = (asked.question.open ?? []).map((line) => layLine(line, asked));
+  const laid = (asked.question.open ?? []).map((line) => {
+    const { rows, base } = familyOf(asked.best, line.id);
+    const own = layLine(line, { ...asked, best: { ...asked.best, rows } });
+    return base === 0 ? own : { ...own, lines: own.lines.map((l) => lineInFamily(l, base)) };
+  });
   return { lines: laid.flatMap((l) => l.lines), findings: laid.flatMap((l) => l.findings) };
 };
+
+const lineInFamily = ({ plan, visits, depth }: LaidLine, base: number): LaidLine => ({
+  plan: { ...plan, courses: plan.courses.map((c) => ({ ...c, pass: c.pass + base })) },
+  visits: visits.map((v) => visitInFamily(v, base)),
+  depth,
+});
 
 const layLine = (line: WantedLine, asked: LinesAsked): LaidLines => {
   const ends = endsFor(line, asked);

@@ -1,19 +1,22 @@
 /** Which of the shop's wires makes the job cheapest, and why the others drop out. */
 
+import { perimeterOf } from '../../geometry/area.ts';
+import { lengthOf } from '../../geometry/measure.ts';
 import { checkCut } from '../../physics/cut/check-cut.ts';
 import type { CutConditions } from '../../physics/cut/conditions.ts';
 import type { LadderRow } from '../../physics/cut/pass-rows.ts';
 import type { Wire } from '../../physics/wire/wire.ts';
 import { cuttingMinuteCost } from '../../physics/wire/wire-use.ts';
 import type { Figure } from '../../quantity/figure.ts';
-import { firstItem, type NonEmpty } from '../../sequence/sequence.ts';
+import { firstItem, isFilled, lastItem, mapFilled, type NonEmpty } from '../../sequence/sequence.ts';
 import { atField, type Finding, remedy } from '../../text/finding.ts';
-import { clause, count, fixed, list, name, type Part, quantity, term } from '../../text/part.ts';
-import { phrases, say, sentences } from '../../text/say.ts';
+import { clause, contour, count, fixed, list, name, type Part, quantity, term } from '../../text/part.ts';
+import { NOTHING, phrases, say, sentences } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
 import type { OverridesAsked, PlanQuestion, ShopAsked, WorkAsked } from '../question.ts';
 import type { LikeLoops } from '../same-shape.ts';
+import { type AskedClass, askedOf, classesOf, type Family, familiesOf, familyFindings, familyOf } from './families.ts';
 import { type Fit, fitOf } from './fit-of-shape.ts';
 import { type OffsetRows, withOffsets } from './offsets-override.ts';
 import { fitOfLine } from './open-fit.ts';
@@ -23,7 +26,9 @@ import { passCount, passesFor } from './passes-for.ts';
 export interface WireWithPasses {
   readonly kind: 'passes';
   readonly wire: Wire;
+  /** Of the first family. */
   readonly rows: NonEmpty<LadderRow>;
+  readonly families: NonEmpty<Family>;
   /** Minor money units for one mm of contour: machine and wire. */
   readonly cost: number;
   /** Minutes for one mm of contour. */
@@ -59,7 +64,8 @@ const ASSUMED_RATE = 6000;
 export const chooseWire = (question: PlanQuestion, shapes: readonly LikeLoops[]): WireChoice => {
   const asked = candidatesOf(question);
   if (asked.wires.length === 0) return { kind: 'none', findings: asked.findings };
-  const priced = asked.wires.map((wire) => pricedWire(wire, question)).sort(byCost);
+  const classes = classesIn(question, shapes);
+  const priced = asked.wires.map((wire) => pricedWire(wire, question, classes)).sort(byCost);
   const judged: WireTried[] = [];
   for (const one of priced) {
     const result = fitted(one, question, shapes);
@@ -116,34 +122,83 @@ const candidatesOf = (question: ShopAsked): { readonly wires: readonly Wire[]; r
 
 /** One wire by itself, carried to passes and held against every shape: with a fault where it cannot do what is asked. */
 export const wireTried = (wire: Wire, question: PlanQuestion, shapes: readonly LikeLoops[]): WireTried =>
-  fitted(pricedWire(wire, question), question, shapes);
+  fitted(pricedWire(wire, question, classesIn(question, shapes)), question, shapes);
+
+/** What is asked of all that is cut, with the length of contour that is asked each. */
+const classesIn = (question: PlanQuestion, shapes: readonly LikeLoops[]): NonEmpty<Measured> => {
+  const lengths = new Map<string, number>();
+  for (const { members } of shapes) for (const { loop } of members) lengths.set(loop.loop.id, perimeterOf(loop.loop.contour));
+  for (const { id, path } of question.open ?? [])
+    lengths.set(
+      id,
+      path.segments.reduce((sum, s) => sum + lengthOf(s), 0),
+    );
+  return mapFilled(classesOf(question, [...lengths.keys()]), (c) => ({
+    ...c,
+    length: c.loops.reduce((sum, id) => sum + (lengths.get(id) ?? 0), 0),
+  }));
+};
+
+type Measured = AskedClass & { readonly length: number };
 
 export const conditionsOf = (wire: Wire, question: ShopAsked & WorkAsked): CutConditions => {
   const { material, height, flush, machine, factors } = question;
   return { wire, material, height, flush, machine, factors };
 };
 
-/** The cheapest ladder of a wire and what a millimetre of contour costs with it. */
-const pricedWire = (wire: Wire, question: ShopAsked & WorkAsked & OverridesAsked): WireTried => {
+/** The cheapest passes of a wire for all that is asked, and what a millimetre of contour costs with them. */
+const pricedWire = (wire: Wire, question: ShopAsked & WorkAsked & OverridesAsked, classes: NonEmpty<Measured>): WireTried => {
   const conditions = conditionsOf(wire, question);
   const none = { kind: 'no passes', wire } as const;
   const checks = checkCut(conditions);
   const refused = checks.find((f) => f.severity === 'refusal');
   if (refused !== undefined) return { ...none, fault: refused.text, findings: checks };
-  const passed = passesFor(conditions, question);
-  if (passed.kind === 'fault') return { ...none, fault: passed.fault, findings: passed.findings };
-  const { minutes, short } = passed;
-  const set = offsetsFor(passed.rows, question, wire);
+  const passed = classes.map((of) => ({ of, so: passesFor(conditions, { ...question, ...of.asked }) }));
+  const told = passed.flatMap(({ of, so }) => so.findings.map((f) => ofClass(f, of)));
+  const laddered = passed.flatMap(({ of, so }) => {
+    if (so.kind === 'fault') return [];
+    const { rows, shift, findings } = offsetsFor(so.rows, of.asked, wire);
+    return [{ of, rows, shift, minutes: so.minutes, short: so.short, findings: findings.map((f) => ofClass(f, of)) }];
+  });
+  const fault = passed.flatMap(({ so }) => (so.kind === 'fault' ? [so.fault] : []))[0];
+  if (fault !== undefined || !isFilled(laddered))
+    return { ...none, fault: fault ?? NOTHING, findings: told.filter((f) => f.severity === 'refusal') };
+  const families = familiesOf(laddered);
+  const [first] = families;
+  const minutes = families.length === 1 ? first.minutes : meanMinutes(laddered);
+  const shorts = laddered.flatMap((l) => l.short ?? []);
   return {
     kind: 'passes',
     wire,
-    rows: set.rows,
+    rows: first.rows,
+    families,
     minutes,
     cost: minutes * costPerMinute(wire, question),
-    findings: [...checks, ...passed.findings, ...set.findings],
+    findings: [...checks, ...told, ...laddered.flatMap((l) => l.findings), ...familyFindings(families)],
     fits: [],
-    short,
-    shift: set.shift,
+    short: shorts.length === 0 ? undefined : Math.max(...shorts),
+    shift: first.shift,
+  };
+};
+
+/** For one mm of contour, each class by its share of all that is cut. */
+const meanMinutes = (laddered: readonly { readonly of: Measured; readonly minutes: number }[]): number => {
+  const length = laddered.reduce((sum, { of }) => sum + of.length, 0);
+  return laddered.reduce((sum, { of, minutes }) => sum + (minutes * of.length) / length, 0);
+};
+
+/** What is said of some contours names them, and the field is theirs. */
+const ofClass = (finding: Finding, { loops, ofJob }: AskedClass): Finding => {
+  const first = loops[0];
+  if (ofJob || first === undefined) return finding;
+  const inside = (path: string): string => `contours.${first}.${path}`;
+  const { place, remedy: way } = finding;
+  const more = loops.length - 1;
+  return {
+    ...finding,
+    text: (more === 0 ? words.ofOne : words.ofMore)(first, finding.text, more),
+    place: place?.kind === 'field' ? { ...place, path: inside(place.path) } : place,
+    remedy: way?.field === undefined ? way : { ...way, field: inside(way.field) },
   };
 };
 
@@ -157,8 +212,11 @@ export const costPerMinute = (wire: Wire, { machineRate = ASSUMED_RATE }: ShopAs
 
 const fitted = (one: WireTried, question: PlanQuestion, shapes: readonly LikeLoops[]): WireTried => {
   if (one.kind === 'no passes') return one;
-  const fits = shapes.map((shape) => fitOf(shape, one.rows, one.wire, question));
-  const lines = (question.open ?? []).map((line) => fitOfLine(line, one.rows, one.wire, question));
+  const fits = shapes.map((shape) => {
+    const { id } = shape.first.loop.loop;
+    return fitOf(shape, familyOf(one, id).rows, one.wire, askedOf(question, id));
+  });
+  const lines = (question.open ?? []).map((line) => fitOfLine(line, familyOf(one, line.id).rows, one.wire, askedOf(question, line.id)));
   const findings = [...one.findings, ...fits.flatMap((f) => f.findings), ...lines.flatMap((l) => l.findings)];
   const fault = [...fits, ...lines].find((f) => f.fault !== undefined)?.fault;
   return { ...one, fits, findings, fault };
@@ -176,7 +234,7 @@ const chosenFinding = (
 ): Finding[] => {
   // Whoever settled on it by the whole job says why.
   if (question.wire === undefined && question.settled !== undefined) return [];
-  const passes = count(chosen.rows.length, 'pass');
+  const passes = passesSaid(chosen);
   const asked = passCount(question) !== undefined;
   if (question.wire !== undefined) return [find('wire-chosen', (asked ? words.bothAsked : words.wireAsked)(chosen.wire, passes))];
   const others = [
@@ -193,10 +251,26 @@ const chosenFinding = (
   return [find('wire-chosen', sentences([taken, others.length === 0 ? undefined : words.others(others)]))];
 };
 
+/** 4 passes; of several families 4, 1 and 2 passes. */
+const passesSaid = ({ families, rows }: WireWithPasses): Part | Text => {
+  if (families.length === 1) return count(rows.length, 'pass');
+  const counts = families.map((f) => f.rows.length);
+  return words.several(counts.slice(0, -1), lastItem(counts));
+};
+
 const words = phrases('wire-choice', {
-  wireAsked: (wire: Wire, passes: Part) => say`${{ wire: name(wire.name) }} wire as you specified, in ${{ passes }}.`,
-  bothAsked: (wire: Wire, passes: Part) => say`${{ wire: name(wire.name) }} wire in ${{ passes }}, both as you specified.`,
-  asAsked: (passes: Part) => say`${{ passes }} as you specified`,
+  several: (before: readonly number[], last: number) =>
+    say`${{
+      before: list(
+        before.map((n) => count(n)),
+        'comma',
+      ),
+    }} and ${{ last: count(last, 'pass') }}`,
+  ofOne: (loop: string, text: Text, _: number) => say`For ${{ loop: contour(loop) }}: ${{ text }}`,
+  ofMore: (loop: string, text: Text, more: number) => say`For ${{ loop: contour(loop) }} and ${{ more: count(more) }} more: ${{ text }}`,
+  wireAsked: (wire: Wire, passes: Part | Text) => say`${{ wire: name(wire.name) }} wire as you specified, in ${{ passes }}.`,
+  bothAsked: (wire: Wire, passes: Part | Text) => say`${{ wire: name(wire.name) }} wire in ${{ passes }}, both as you specified.`,
+  asAsked: (passes: Part | Text) => say`${{ passes }} as you specified`,
   cheapest: (wire: Wire, passes: Part | Text) =>
     say`${{ wire: name(wire.name) }} wire in ${{ passes }} is the cheapest suitable wire in stock.`,
   nearest: (wire: Wire, passes: Part | Text) =>

@@ -9,6 +9,7 @@ import { mm } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import type { ProofQuestion, Reason } from '../proof.ts';
+import { ownTolerance } from '../share.ts';
 import type { Loose } from '../sweep/loose.ts';
 import type { Proven } from '../sweep/proven-group.ts';
 import type { Trace } from '../sweep/wire-doings.ts';
@@ -23,7 +24,8 @@ export interface Evidence {
 }
 
 /** What was allowed, and of what: `limit` is less than the tolerance where it is the program's share of it. */
-export const allowance = ({ question: { tolerance } }: Evidence, limit: number, fit: number): Text => {
+export const allowance = ({ question }: Evidence, of: { readonly tolerance?: number | undefined }, limit: number, fit: number): Text => {
+  const { tolerance } = ownTolerance(question, of);
   const allowed = limit < tolerance ? words.share(limit, tolerance) : words.whole(tolerance);
   return fit > 0 ? words.withFit(allowed, fit) : allowed;
 };

@@ -24,8 +24,8 @@ export const stateOf = (measure: ContourMeasure): ContourProof['state'] => {
 };
 
 export const contourReasons = (evidence: Evidence, p: Proven, wanted: number, measure: ContourMeasure): readonly Reason[] => {
-  const { loop, fit = 0 } = itemAt(evidence.question.wanted, wanted);
-  const context: Context = { evidence, p, loop, fit, measure };
+  const { loop, fit = 0, tolerance } = itemAt(evidence.question.wanted, wanted);
+  const context: Context = { evidence, p, loop, fit, tolerance, measure };
   if (p.group.cuts.length === 0 || stateOf(measure) === 'uncut') return [uncut(context), ...gouged(context)];
   if (measure.standing.length > 0) return [...standing(context), ...gouged(context)];
   return [...left(context), ...gouged(context), ...rounded(context)];
@@ -36,6 +36,8 @@ interface Context {
   readonly p: Proven;
   readonly loop: string;
   readonly fit: number;
+  /** Its own; none where it is that of the question. */
+  readonly tolerance: number | undefined;
   readonly measure: ContourMeasure;
 }
 
@@ -66,7 +68,7 @@ const standing = ({ evidence, p, loop, measure }: Context): readonly Reason[] =>
     );
   });
 
-const left = ({ evidence, p, loop, fit, measure }: Context): readonly Reason[] => {
+const left = ({ evidence, p, loop, fit, tolerance, measure }: Context): readonly Reason[] => {
   const { insideCorner } = evidence.question;
   const beyond = measure.beyond.left;
   if (beyond === undefined) return [];
@@ -86,7 +88,7 @@ const left = ({ evidence, p, loop, fit, measure }: Context): readonly Reason[] =
   }
   const text = say(
     'metal-left',
-  )`Contour ${{ loop: contour(loop) }}: ${{ amount: mm(amount) }} of stock left at ${{ at: whereIs(at) }}, beside ${{ block: name }}; ${{ allowed: allowance(evidence, limit, fit) }}, and ${{ share: percent(measure.outShare) }} of the contour is beyond that.`;
+  )`Contour ${{ loop: contour(loop) }}: ${{ amount: mm(amount) }} of stock left at ${{ at: whereIs(at) }}, beside ${{ block: name }}; ${{ allowed: allowance(evidence, { tolerance }, limit, fit) }}, and ${{ share: percent(measure.outShare) }} of the contour is beyond that.`;
   return [
     reason(
       find('metal-left', text, {
@@ -104,7 +106,7 @@ const left = ({ evidence, p, loop, fit, measure }: Context): readonly Reason[] =
 const nearCorner = (r: ContourMeasure['rounded'][number], p: Point): boolean =>
   Math.hypot(r.at.x - p.x, r.at.y - p.y) < 1.2 * (r.left + r.radius);
 
-const gouged = ({ evidence, p, loop, fit, measure }: Context): readonly Reason[] => {
+const gouged = ({ evidence, p, loop, fit, tolerance, measure }: Context): readonly Reason[] => {
   const { gouge } = measure.beyond;
   if (gouge === undefined) return [];
   const depth = -gouge.amount;
@@ -121,7 +123,7 @@ const gouged = ({ evidence, p, loop, fit, measure }: Context): readonly Reason[]
   }
   const text = say(
     'contour-gouged',
-  )`In ${{ block: name }} the wire gouges contour ${{ loop: contour(loop) }} by ${{ depth: mm(depth) }} at ${{ at: whereIs(at) }}; ${{ allowed: allowance(evidence, gouge.limit, fit) }}.`;
+  )`In ${{ block: name }} the wire gouges contour ${{ loop: contour(loop) }} by ${{ depth: mm(depth) }} at ${{ at: whereIs(at) }}; ${{ allowed: allowance(evidence, { tolerance }, gouge.limit, fit) }}.`;
   return [reason(find('contour-gouged', text, more), evidence.blocks, block, at)];
 };
 

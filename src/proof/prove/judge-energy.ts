@@ -55,10 +55,11 @@ const leftOut = (evidence: Evidence): readonly Reason[] => {
     .map(({ p, loop, stretch: { pass, length, at: local } }) => {
       const at = moved(local, p.origin);
       const block = nearestBlock(evidence, p, at);
-      const { setting } = itemAt(trace.passes, pass);
+      const { setting, family } = itemAt(trace.passes, pass);
+      const turn = trace.passes.slice(0, pass + 1).filter((p) => p.family === family).length;
       const text = say(
         'pass-left-out',
-      )`Pass ${{ turn: count(pass + 1) }} of the contour ${{ loop: contour(loop) }}, with condition ${{ setting: count(setting) }}, is missing over ${{ length: mm(length) }} of the way round.`;
+      )`Pass ${{ turn: count(turn) }} of the contour ${{ loop: contour(loop) }}, with condition ${{ setting: count(setting) }}, is missing over ${{ length: mm(length) }} of the way round.`;
       const more = {
         place: spot(at, loop),
         remedy: say('pass-left-out.remedy')`Run every pass that the set-up file names, each with its own condition, or name fewer there.`,

@@ -8,7 +8,7 @@ import type { Text } from '../../text/text.ts';
 import { blockName, whereIs } from '../block-name.ts';
 import { find } from '../findings.ts';
 import type { OpenProof, ProofQuestion, Reason, WantedOpen } from '../proof.ts';
-import { allowedTo } from '../share.ts';
+import { allowedTo, ownTolerance } from '../share.ts';
 import { moved } from '../sweep/loose.ts';
 import type { OpenMeasure } from '../sweep/open-line-deviation.ts';
 import type { Proven } from '../sweep/proven-group.ts';
@@ -30,7 +30,7 @@ export const openProofOf = ({ question }: Evidence, line: number, measure: OpenM
 };
 
 /** mm that is left for the cut where arcs stand for the curve that was drawn. */
-const allowedFor = (question: ProofQuestion, { fit = 0 }: WantedOpen): number => allowedTo(question) - fit;
+const allowedFor = (question: ProofQuestion, wanted: WantedOpen): number => allowedTo(ownTolerance(question, wanted)) - (wanted.fit ?? 0);
 
 /** Right only when it would still be right with the greatest error of the measurement against it. A line beside the block is no cut. */
 const stateOf = ({ leftMost, gougeMost, standing, length }: OpenMeasure, allowed: number): OpenProof['state'] => {
@@ -86,7 +86,7 @@ const left = (context: Context): Reason => {
     const what = wanted.kept === 'slit' ? words.slitShort(wanted.chain, amount) : words.leftOnLine(wanted.chain, amount);
     const text = say(
       'metal-left/line',
-    )`At ${{ at: whereIs(at) }}, beside ${{ block: name }}, ${{ what }}; ${{ allowed: allowance(evidence, allowedTo(evidence.question), wanted.fit ?? 0) }}.`;
+    )`At ${{ at: whereIs(at) }}, beside ${{ block: name }}, ${{ what }}; ${{ allowed: allowance(evidence, wanted, allowedTo(ownTolerance(evidence.question, wanted)), wanted.fit ?? 0) }}.`;
     return find('metal-left/line', text, {
       place: spot(at, wanted.chain, amount),
       remedy: say`Check this block, its register, and the passes here.`,
@@ -100,10 +100,20 @@ const gouged = (context: Context): Reason => {
   const kerf = 2 * Math.max(...p.group.cuts.map((c) => itemAt(evidence.trace.cuts, c).radius), 0);
   const code = depth > kerf ? 'kept-metal-cut' : 'contour-gouged';
   return blamed(context, measure.gougeMost.at, (at, name) =>
-    find(code, words.intoLine(wanted.chain, name, depth, at, allowance(evidence, allowedTo(evidence.question), wanted.fit ?? 0)), {
-      place: spot(at, wanted.chain, depth),
-      remedy: words.look,
-    }),
+    find(
+      code,
+      words.intoLine(
+        wanted.chain,
+        name,
+        depth,
+        at,
+        allowance(evidence, wanted, allowedTo(ownTolerance(evidence.question, wanted)), wanted.fit ?? 0),
+      ),
+      {
+        place: spot(at, wanted.chain, depth),
+        remedy: words.look,
+      },
+    ),
   );
 };
 

@@ -8,7 +8,7 @@ import { name } from '../../text/part.ts';
 import { only, phrases, say } from '../../text/say.ts';
 import { find } from '../findings.ts';
 import type { Proof, ProofQuestion, ToleranceUse } from '../proof.ts';
-import { allowedTo } from '../share.ts';
+import { allowedTo, tightest } from '../share.ts';
 import { measuresOf } from '../sweep/deviation.ts';
 import type { GroupWork } from '../sweep/group-alone.ts';
 import { memory, workOf } from '../sweep/group-alone.ts';
@@ -39,7 +39,7 @@ export const proveProgram = (question: ProofQuestion): Proof =>
   );
 
 /** With what limits a program is read that is held against this question: the ends of an arc may miss each other by what a program may be off. */
-export const limitsFor = (question: ProofQuestion): ProgramLimits => ({ ...programLimits, arcEnds: allowedTo(question) });
+export const limitsFor = (question: ProofQuestion): ProgramLimits => ({ ...programLimits, arcEnds: allowedTo(tightest(question)) });
 
 /** The same for a program that the caller has read from this very text, dialect and registers, and placed at the datum, so that it is not read twice. */
 export const proveRead = (read: ReadProgram, question: ProofQuestion): Proof => {
@@ -83,9 +83,22 @@ export const proveActions = (actions: readonly Action[], asked: ProofQuestion, b
 const toleranceUse = (question: ProofQuestion, { contours, open }: Judged): ToleranceUse => ({
   tolerance: question.tolerance,
   allowed: allowedTo(question),
-  measured: Math.max(0, ...[...contours, ...open].flatMap(({ leftMost, gougeMost }) => [leftMost.amount, -gougeMost.amount])),
+  measured: Math.max(
+    0,
+    ...ofTheJob(question, { contours, open }).flatMap(({ leftMost, gougeMost }) => [leftMost.amount, -gougeMost.amount]),
+  ),
   fit: Math.max(0, ...[...question.wanted, ...(question.wantedOpen ?? [])].map((w) => w.fit ?? 0)),
 });
+
+/** Contours with a tolerance of their own use that; where all have one, all count. */
+const ofTheJob = ({ wanted, wantedOpen = [] }: ProofQuestion, { contours, open }: Pick<Judged, 'contours' | 'open'>) => {
+  const own = new Set([
+    ...wanted.flatMap((w) => (w.tolerance === undefined ? [] : [w.loop])),
+    ...wantedOpen.flatMap((w) => (w.tolerance === undefined ? [] : [w.chain])),
+  ]);
+  const others = [...contours.filter((c) => !own.has(c.loop)), ...open.filter((o) => !own.has(o.chain))];
+  return others.length === 0 ? [...contours, ...open] : others;
+};
 
 const unproven = (findings: readonly Finding[], reason: Finding): Proof => ({
   verdict: 'not proven',

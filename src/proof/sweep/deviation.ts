@@ -13,7 +13,7 @@ import { type Profile, type ProfilePlace, packed } from '../profile.ts';
 import type { Deviation } from '../proof.ts';
 import type { Edges } from './edges.ts';
 import { edgesOf } from './edges.ts';
-import type { GroupWork } from './group-alone.ts';
+import { type GroupWork, type WorkWanted, workFor } from './group-alone.ts';
 import type { InsideCorner } from './inside-corners.ts';
 import { insideCorners, openedBy, radiusFrom, roundReach } from './inside-corners.ts';
 import { areaOfLoop, isInside } from './metal.ts';
@@ -50,10 +50,7 @@ export interface Beyond extends Deviation {
   readonly limit: number;
 }
 
-interface Measured {
-  readonly contour: Contour;
-  readonly kept: 'die' | 'punch';
-  readonly fit: number;
+interface Measured extends WorkWanted {
   readonly line: DrawnLine;
 }
 
@@ -72,7 +69,13 @@ export const measuresOf = (work: GroupWork, release: Release): Measures => {
   return {
     contours: measured.map((m, i) => {
       const own = back.contours.filter((b) => b.wanted === i);
-      return measureOf(work, edges, m, work.open.length === 0 ? own : own.filter((b) => b.amount > 0 || !inMouth(b.at)), inMouth);
+      return measureOf(
+        workFor(work, m),
+        edges,
+        m,
+        work.open.length === 0 ? own : own.filter((b) => b.amount > 0 || !inMouth(b.at)),
+        inMouth,
+      );
     }),
     open: sideBySide(work.open, back.open).map(([line, places]) => measureOpen(work, edges, line, places, (at) => inMouth(at, line))),
   };

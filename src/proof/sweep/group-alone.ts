@@ -6,8 +6,8 @@
 import type { Contour, Path } from '../../geometry/contour.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
 import { itemAt, mapFilled } from '../../sequence/sequence.ts';
-import type { ProofQuestion } from '../proof.ts';
-import { allowedTo } from '../share.ts';
+import type { ProofQuestion, Wanted, WantedOpen } from '../proof.ts';
+import { allowedTo, ownTolerance } from '../share.ts';
 import type { Energy, Pass } from './energies.ts';
 import type { Group } from './groups.ts';
 import { type TabMetal, UNKNOWN_STRENGTH } from './tab.ts';
@@ -19,9 +19,9 @@ export interface GroupWork {
   readonly travels: readonly { readonly after: number; readonly segments: readonly Segment[] }[];
   /** Cuts that begin with the wire freshly threaded, in order, and the rapids that lead it there when it is threaded. */
   readonly starts: readonly { readonly cut: number; readonly way: readonly Segment[] }[];
-  readonly wanted: readonly { readonly contour: Contour; readonly kept: 'die' | 'punch'; readonly fit: number }[];
+  readonly wanted: readonly WorkWanted[];
   readonly holes: readonly { readonly at: Point; readonly diameter: number }[];
-  readonly open: readonly { readonly path: Path; readonly kept: 'left' | 'right' | 'slit' }[];
+  readonly open: readonly { readonly path: Path; readonly kept: 'left' | 'right' | 'slit'; readonly own?: OwnLimits | undefined }[];
   /** Given where the group reaches the edge of the block. */
   readonly block?: Contour | undefined;
   readonly wireRadius: number;
@@ -32,6 +32,25 @@ export interface GroupWork {
   readonly passes: readonly Pass[];
   readonly tabMetal: TabMetal;
 }
+
+export interface WorkWanted {
+  readonly contour: Contour;
+  readonly kept: 'die' | 'punch';
+  readonly fit: number;
+  /** Where it is asked, or cut, otherwise than the work. */
+  readonly own?: OwnLimits | undefined;
+}
+
+export interface OwnLimits extends Pick<GroupWork, 'tolerance' | 'allowed'> {
+  /** Numbers in the list of passes of those that run on it. */
+  readonly due: readonly number[];
+}
+
+/** The work as one of its contours is judged. */
+export const workFor = (work: GroupWork, { own }: Pick<WorkWanted, 'own'>): GroupWork =>
+  own === undefined
+    ? work
+    : { ...work, tolerance: own.tolerance, allowed: own.allowed, passes: own.due.map((n) => itemAt(work.passes, n)) };
 
 export interface WorkCut {
   readonly segment: Segment;
@@ -68,9 +87,12 @@ export const workOf = (group: Group, trace: Trace, { travelsAfter, starts }: Way
     travels: travelsWithin(group, trace, travelsAfter, local, numbers),
     starts: startsWithin(group, starts, local, numbers),
     wanted: group.wanted.map((i) => {
-      const { contour, kept, fit = 0 } = itemAt(question.wanted, i);
+      const wanted = itemAt(question.wanted, i);
+      const { contour, kept, fit = 0 } = wanted;
+      const own = ownLimits(wanted, question, trace.passes);
       numbers.push(kept === 'die' ? -1.5 : -2.5, nanometre(fit), contour.segments.length);
-      return { contour: local.contour(contour), kept, fit: nanometre(fit) };
+      if (own !== undefined) numbers.push(-11.5, own.tolerance, own.allowed, ...own.due);
+      return { contour: local.contour(contour), kept, fit: nanometre(fit), own };
     }),
     holes: group.holes.map((i) => {
       const { at, diameter } = itemAt(question.holes, i);
@@ -78,9 +100,12 @@ export const workOf = (group: Group, trace: Trace, { travelsAfter, starts }: Way
       return { at: local.point(at), diameter };
     }),
     open: group.open.map((i) => {
-      const { path, kept } = itemAt(question.wantedOpen ?? [], i);
+      const wanted = itemAt(question.wantedOpen ?? [], i);
+      const { path, kept } = wanted;
+      const own = ownLimits(wanted, question, trace.passes);
       numbers.push(KEPT_NUMBER[kept], path.segments.length);
-      return { path: local.path(path), kept };
+      if (own !== undefined) numbers.push(-12.5, own.tolerance, own.allowed, ...own.due);
+      return { path: local.path(path), kept, own };
     }),
     block: group.atEdge ? local.contour(question.block) : undefined,
     wireRadius: question.wireDiameter / 2,
@@ -91,6 +116,13 @@ export const workOf = (group: Group, trace: Trace, { travelsAfter, starts }: Way
     tabMetal: { height: question.height, density: question.density, strength: question.strength ?? UNKNOWN_STRENGTH },
   };
   return { work, origin, fingerprint: Float64Array.from(numbers) };
+};
+
+const ownLimits = (wanted: Wanted | WantedOpen, question: ProofQuestion, passes: readonly Pass[]): OwnLimits | undefined => {
+  if (wanted.tolerance === undefined && wanted.passes === undefined) return undefined;
+  const asked = ownTolerance(question, wanted);
+  const due = passes.flatMap(({ setting }, n) => (wanted.passes?.includes(setting) === false ? [] : [n]));
+  return { tolerance: asked.tolerance, allowed: allowedTo(asked), due };
 };
 
 const KEPT_NUMBER = { left: -7.5, right: -8.5, slit: -9.5 } as const;

@@ -5,7 +5,7 @@ import { distanceToSegment, lengthOf, pointAt } from '../../geometry/measure.ts'
 import type { Point } from '../../geometry/segment.ts';
 import { itemAt } from '../../sequence/sequence.ts';
 import { drawnLine, turnsRound } from '../drawn-line.ts';
-import type { GroupWork, WorkCut } from './group-alone.ts';
+import type { GroupWork, OwnLimits, WorkCut } from './group-alone.ts';
 import { inSlit } from './open-line-deviation.ts';
 
 /** Places along a face stand this far apart, mm, and there are so many at most. */
@@ -52,32 +52,43 @@ export const coveredBy = (work: GroupWork): Covered => {
   const inBlock = (at: Point): boolean => block === undefined || turnsRound(block, at) !== 0;
   const inMouth = inSlit(work);
   return {
-    wanted: work.wanted.map(({ contour }) => coverageOf(work, contour, (at) => !inMouth(at))),
+    wanted: work.wanted.map(({ contour, own }) => coverageOf(work, contour, (at) => !inMouth(at), own)),
     // A slit is as wide as one kerf: it has one pass.
     open: work.open.map((line) =>
-      line.kept === 'slit' ? NOTHING : coverageOf(work, line.path, (at) => inBlock(at) && !inMouth(at, line)),
+      line.kept === 'slit' ? NOTHING : coverageOf(work, line.path, (at) => inBlock(at) && !inMouth(at, line), line.own),
     ),
   };
 };
 
 const NOTHING: Coverage = { leftOut: [], idle: [] };
 
-const coverageOf = (work: GroupWork, face: Chain, isFace: (at: Point) => boolean): Coverage => {
+const coverageOf = (work: GroupWork, face: Chain, isFace: (at: Point) => boolean, own?: OwnLimits): Coverage => {
+  const { tolerance } = own ?? work;
+  const due = own?.due ?? [...work.passes.keys()];
+  // A cut of other contours' passes is none that finishes this one.
+  const isFinish = ({ energy }: WorkCut): boolean => energy.isLast && (own === undefined || due.includes(energy.pass ?? -1));
   let unfinished: Coverage['unfinished'];
   const missed = work.passes.map(() => longest());
   const idle = work.passes.map(() => longest());
   for (const { at, step } of placesOn(face)) {
     const isWanted = isFace(at);
-    const last = isWanted ? work.cuts.findLastIndex((cut) => reaches(cut, at, work.tolerance)) : -1;
-    if (last >= 0 && !itemAt(work.cuts, last).energy.isLast)
+    const last = isWanted ? work.cuts.findLastIndex((cut) => reaches(cut, at, tolerance)) : -1;
+    if (last >= 0 && !isFinish(itemAt(work.cuts, last)))
       unfinished = { at: unfinished?.at ?? at, length: (unfinished?.length ?? 0) + step, cut: unfinished?.cut ?? last };
     const lefts = isWanted ? leftsAt(work, at) : undefined;
-    const most = lefts && mostLeft(work, lefts, at);
-    work.passes.forEach((_, pass) => {
+    const most =
+      lefts &&
+      mostLeft(
+        work,
+        due.map((pass) => itemAt(lefts, pass)),
+        at,
+      );
+    for (const [turn, pass] of due.entries()) {
       const left = lefts?.[pass] ?? 0;
+      const before = lefts === undefined ? [] : due.slice(0, turn).map((earlier) => itemAt(lefts, earlier));
       itemAt(missed, pass).go(at, step, most !== undefined && left > most && !isNear(work, pass, at, most));
-      itemAt(idle, pass).go(at, step, lefts !== undefined && left <= STOCK && Math.min(...lefts.slice(0, pass)) < left - IDLE);
-    });
+      itemAt(idle, pass).go(at, step, lefts !== undefined && left <= STOCK && Math.min(...before) < left - IDLE);
+    }
   }
   return { unfinished, leftOut: foundIn(missed), idle: foundIn(idle) };
 };

@@ -6,6 +6,7 @@ import type { Action } from '../../nc/read/program.ts';
 import { itemAt } from '../../sequence/sequence.ts';
 import { isForTheWire, type StopPurpose } from '../../text/stop-purpose.ts';
 import type { Text } from '../../text/text.ts';
+import type { Wanted, WantedOpen } from '../proof.ts';
 import { type Energy, energyOf, type Pass, passesOf } from './energies.ts';
 
 /** One cutting move of the wire's centre. */
@@ -74,6 +75,8 @@ export interface Gaps {
   /** mm by condition, or by register where the program chooses no condition. */
   readonly gaps: ReadonlyMap<number, number>;
   readonly passes?: readonly number[] | undefined;
+  readonly wanted?: readonly Wanted[] | undefined;
+  readonly wantedOpen?: readonly WantedOpen[] | undefined;
   readonly dialect: { readonly words: Pick<Dialect['words'], 'thread' | 'cutWire'> };
 }
 
