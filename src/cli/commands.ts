@@ -81,6 +81,7 @@ const withJobOptions = (command: Command): Command =>
     .addOption(new Option('--outline <meaning>', printPlain(options.outline)).choices(['cut', 'block']))
     .option('--layers <names>', printPlain(options.layers))
     .option('--without <loops>', printPlain(options.without))
+    .option('--contour <key:what=value>', printPlain(options.contour), (text: string, before: string[] = []) => [...before, text])
     .option('--dialect <file>', printPlain(options.dialect))
     .option('--shop <file>', printPlain(options.shop))
     .addOption(new Option('--paper-lengths <unit>', printPlain(options.paperLengths)).choices(['mm', 'inch']))

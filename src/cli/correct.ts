@@ -5,8 +5,9 @@ import { correctJob } from '../job/pipeline/correct-job.ts';
 import { printPlain } from '../text/print/print.ts';
 import { say } from '../text/say.ts';
 import { BadInput, badInput } from './files.ts';
-import { type AnswerOptions, jobRun, millimetres } from './inputs.ts';
+import { type AnswerOptions, jobRun } from './inputs.ts';
 import type { Out } from './out.ts';
+import { millimetres } from './typed-numbers.ts';
 
 export interface CorrectCommand extends AnswerOptions {
   readonly measured?: readonly string[];

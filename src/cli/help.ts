@@ -36,6 +36,7 @@ export const options = phrases('command-option', {
   outline: say`what the outermost contours are`,
   layers: say`only what is on these layers is cut, as in "OUTLINE; HOLES"`,
   without: say`contours that are no part of the work, as in L1,L7: border, title block, other views`,
+  contour: say`what one contour requires, as in "L3:finish=0.4,size=20 H7"; like:L3 for all of its shape, layer:NAME for a layer; as often as needed`,
   dialect: say`how the control wants its program spelled; standard when left out`,
   shop: say`shop file with wires, machine and rates`,
   paperLengths: say`lengths on papers and in the printed answer`,

@@ -8,15 +8,16 @@ import { type Job, jobSchema } from '../job/job.ts';
 import type { JobRun } from '../job/job-run.ts';
 import { withShape } from '../job/request/shape-drawing.ts';
 import { type Shop, shopSchema } from '../job/shop.ts';
-import { parseLength, readingsPart, type TypedReading } from '../quantity/typed-length.ts';
 import type { Finding } from '../text/finding.ts';
 import { name } from '../text/part.ts';
 import { phrases, say } from '../text/say.ts';
-import type { Text } from '../text/text.ts';
+import { contoursTyped } from './contour-option.ts';
 import { BadInput, badInput, readBytes, readText } from './files.ts';
+import { millimetres, numberOf } from './typed-numbers.ts';
 
 /** How papers tell their numbers. */
 interface PaperOptions {
+  readonly contour?: readonly string[];
   readonly paperLengths?: string;
   readonly paperFinish?: string;
   readonly paperDecimals?: string;
@@ -81,7 +82,11 @@ export const runWith = (
   options: AnswerOptions,
   today: string,
 ): Omit<JobRun, 'progress'> => {
-  const parsed = parseValue(jobSchema, { ...fields, ...typed(options), ...papersTyped(options, fields) }, file);
+  const parsed = parseValue(
+    jobSchema,
+    { ...fields, ...typed(options), ...papersTyped(options, fields), ...contoursTyped(options.contour, fields) },
+    file,
+  );
   if (parsed.kind === 'bad') throw new BadInput(parsed.findings);
   const job = parsed.value;
   const shopPath = options.shop ?? (job.shop === undefined ? undefined : beside(job.shop));
@@ -180,30 +185,12 @@ const papersTyped = ({ paperLengths, paperFinish, paperDecimals }: AnswerOptions
 
 const words = phrases('command-input', {
   nothingNamed: say`No drawing and no job file given.`,
-  readings: (text: string, readings: readonly TypedReading[]) =>
-    say`'${{ typed: name(text) }}' can be read as ${{ readings: readingsPart(readings) }}: specify which.`,
-  noLength: (text: string, reason: Text) =>
-    say`'${{ typed: name(text) }}' is not a length (${{ reason }}): write it like 0.25, 0.25 mm, .010 in or 10 thou.`,
   noPlace: (text: string) => say`'${{ typed: name(text) }}' is not a position: write it like 120,45.5.`,
-  noNumber: (text: string) => say`'${{ typed: name(text) }}' is not a number.`,
 });
-
-export const millimetres = (key: string, text: string): number => {
-  const answer = parseLength(text);
-  if (answer.kind === 'length') return answer.mm;
-  if (answer.kind === 'ambiguous') throw badInput(words.readings(text, answer.readings), key);
-  throw badInput(words.noLength(text, answer.reason), key);
-};
 
 /** Two numbers with a comma, a semicolon or a blank between them. */
 const placeOf = (key: string, text: string): { readonly x: number; readonly y: number } => {
   const found = /^\s*([-+]?[\d.]+)\s*[,; ]\s*([-+]?[\d.]+)\s*$/.exec(text);
   if (found === null) throw badInput(words.noPlace(text), key);
   return { x: numberOf(key, found[1] ?? ''), y: numberOf(key, found[2] ?? '') };
-};
-
-export const numberOf = (key: string, text: string): number => {
-  const value = Number(text.trim().replace(',', '.'));
-  if (text.trim() === '' || !Number.isFinite(value)) throw badInput(words.noNumber(text), key);
-  return value;
 };

@@ -12,8 +12,9 @@ import type { Reader } from '../text/reader.ts';
 import { phrases, say } from '../text/say.ts';
 import type { Text } from '../text/text.ts';
 import { BadInput, badInput, readBytes, readText, writeFiles } from './files.ts';
-import { millimetres, numberOf, shopAt } from './inputs.ts';
+import { shopAt } from './inputs.ts';
 import { type Out, writtenLines } from './out.ts';
+import { millimetres, numberOf } from './typed-numbers.ts';
 
 export interface NestCommand {
   readonly name?: string;

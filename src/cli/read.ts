@@ -6,8 +6,8 @@ import type { Finding } from '../text/finding.ts';
 import { printPlain } from '../text/print/print.ts';
 import { stated } from '../text/print/stated.ts';
 import { BadInput, readBytes, writeFiles } from './files.ts';
-import { millimetres } from './inputs.ts';
 import { type Out, stages, writtenLines } from './out.ts';
+import { millimetres } from './typed-numbers.ts';
 
 export interface ReadCommand {
   readonly units?: string | undefined;

@@ -13,8 +13,9 @@ import type { Text } from '../text/text.ts';
 import { type AnswerCommand, answerRun } from './answer.ts';
 import { BadInput, badInput, writeFiles } from './files.ts';
 import { about, options } from './help.ts';
-import { millimetres, numberOf, runWith } from './inputs.ts';
+import { runWith } from './inputs.ts';
 import type { Out } from './out.ts';
+import { millimetres, numberOf } from './typed-numbers.ts';
 
 type Given = Readonly<Record<string, unknown>> & AnswerCommand & { readonly answer?: boolean; readonly inch?: boolean };
 

@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { readMoment } from '../estimate/schedule/moment.ts';
 import { shapeSchema } from '../shapes/list/questions.ts';
+import { contoursSchema, contradictionIn } from './contour-schema.ts';
 import { tellingSchema } from './reader-keys.ts';
 
 const spot = z.strictObject({ x: z.number(), y: z.number() });
@@ -131,6 +132,11 @@ export const jobSchema = z
       )
       .default({})
       .describe('By id of a closed loop: settings that override the planner; what is left out is automatic'),
+    contours: contoursSchema
+      .optional()
+      .describe(
+        'What single contours have to come out as, and what is set of them by hand: by id of loop or open line, by layer:NAME, or by like:L3 for all loops of the shape of L3; the more exact key overrules',
+      ),
     order: z.array(z.string()).max(10000).default([]).describe('Ids of loops in cutting order; those not listed follow automatically'),
     passes: z.int().min(1).max(12).optional().describe('Number of passes; the cheapest number that meets the requirements when left out'),
     offsets: z
@@ -191,6 +197,10 @@ export const jobSchema = z
   .refine((job) => job.shape === undefined || job.units === undefined, {
     path: ['units'],
     message: 'they belong to a drawing; a shape is given in mm',
+  })
+  .superRefine((job, context) => {
+    const clash = contradictionIn(job);
+    if (clash !== undefined) context.addIssue({ code: 'custom', path: [...clash.path], message: clash.message });
   })
   .describe('All inputs of one job');
 

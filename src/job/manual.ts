@@ -67,6 +67,35 @@ export const manual: Manual<typeof catalogue> = {
     matters: 'Nothing is left out for that name, so a border or another view may still be taken for a part.',
     remedy: 'Read the drawing, look up the name of the contour, and correct it in the job.',
   },
+  'contour-not-found': {
+    title: 'A requirement belongs to a contour that is not found',
+    meaning:
+      'The job requires something of a contour, and the drawing has none of that name, or the one of that name has another shape or place and the shape was found nowhere, or more than once. The finding states which. Nothing is required of any contour in its place.',
+    matters:
+      'Contours are numbered by falling area: a joined end or a new revision gives a number to a neighbour, and a fit on the wrong hole is scrap.',
+    remedy: 'Put the requirement on the contour that it is meant for, or take it out.',
+  },
+  'contour-found-again': {
+    title: 'A requirement was found again by the shape of its contour',
+    meaning:
+      'What was put on a contour is kept with its shape, size and place. The contour has another number in this drawing; its shape is there just once, and the requirement applies to it.',
+    matters: 'The number alone would have pointed at another contour.',
+    remedy: 'Nothing, where the contour named is the one that was meant.',
+  },
+  'contour-size-unusable': {
+    title: 'A size cannot be that of its contour',
+    meaning:
+      'A size was asked of a contour, and no size across the contour comes near it; or its fit is not in the table of ISO 286 zones; or it was asked of an open line. The finding states the size that was found.',
+    matters: 'A size of 20 on a circle drawn 22 is a mistake in one of the two, and only the customer knows which.',
+    remedy: 'Correct the size in the job, or have the drawing corrected.',
+  },
+  'contour-aimed': {
+    title: 'The middle of the limits of a size is aimed at',
+    meaning:
+      'Limits of a size are seldom the same on either side: 20 H7 is 20.000 to 20.021 mm. The contour is moved by half the distance from the drawn size to the middle of the limits, on every side, before anything is planned; program, proof and inspection use the moved contour. Each face may be off by a quarter of the zone.',
+    matters: 'Aimed at the drawn size, half of all pieces would be too small; the offset registers stay free for what is measured.',
+    remedy: 'Nothing. Where wear asks for another aim, give limits of your own round it.',
+  },
   'ease-failed': {
     title: 'The corners of a contour cannot be eased by so much',
     meaning:

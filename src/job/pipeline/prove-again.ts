@@ -12,6 +12,7 @@ import { proofQuestion, rectangleOf, type SetupFile } from '../files/setup-file.
 import { find } from '../findings.ts';
 import { listedOnce } from '../listed-once.ts';
 import { inDrawingUnits } from '../places-in-drawing.ts';
+import { aimedLoops } from '../request/aimed.ts';
 import { easeLoops } from '../request/rounded-corners.ts';
 
 export type ProvenAgain =
@@ -47,7 +48,10 @@ export const proveAgain = ({ program, drawing: bytes, drawingName, units, setup 
   );
   if (eased.kind === 'failed') return { kind: 'bad input', findings: eased.findings };
   const fits = new Map(drawing.loops.map((l) => [l.id, l.fitDeviation]));
-  const wanted = eased.loops.map((l) => ({
+  const { contours = {} } = setup;
+  const aimed = aimedLoops(eased.loops, (id) => (Object.hasOwn(contours, id) ? contours[id]?.moved : undefined));
+  if (aimed.findings.length > 0) return { kind: 'bad input', findings: aimed.findings };
+  const wanted = aimed.loops.map((l) => ({
     loop: l.id,
     contour: l.contour,
     kept: kept.get(l.id) as 'die' | 'punch',

@@ -20,6 +20,7 @@ export const setupOf = (run: JobRun, request: CutRequest, plan: CutPlan, materia
   holes: holesOf(plan, request.scaled),
   kept: Object.fromEntries(request.wanted.map((w) => [w.loop, w.kept])),
   open: request.lines.length === 0 ? undefined : Object.fromEntries(request.lines.map((l) => [l.id, l.kept])),
+  contours: contoursOf(plan, request),
   ...leadsOf(plan, request.scaled),
   ease: run.job.ease,
   scaled: request.scaled === undefined ? undefined : scaledTold(request.scaled),
@@ -34,6 +35,15 @@ export const setupOf = (run: JobRun, request: CutRequest, plan: CutPlan, materia
   join: run.job.join,
   dialect: run.dialect,
 });
+
+/** What of single contours is not as the file says of all of them; left out where all are alike. */
+const contoursOf = ({ classes }: CutPlan, { aims }: CutRequest): SetupFile['contours'] => {
+  const own = (classes ?? []).flatMap(({ loops, asked, passes }) =>
+    loops.map((id) => [id, { tolerance: asked.tolerance, passes: passes.map((p) => p.condition), moved: aims?.get(id)?.moved }] as const),
+  );
+  const alone = [...(aims ?? [])].filter(([id]) => !own.some(([known]) => known === id)).map(([id, { moved }]) => [id, { moved }] as const);
+  return own.length + alone.length === 0 ? undefined : Object.fromEntries([...own, ...alone]);
+};
 
 /** Slits besides the lines themselves: of openings begun from the edge of the block, and of slits that begin away from their line. */
 const leadsOf = (plan: CutPlan, scaled: Scaled | undefined): Pick<SetupFile, 'leads'> => {

@@ -67,6 +67,7 @@ export const programKey = (run: JobRun, request: CutRequest): string =>
     run.job.without,
     request.scaled ?? 1,
     request.datum ?? 0,
+    [...(request.aims ?? [])],
     run.dialect,
     { ...request.question, loops: [] },
   ]);

@@ -86,9 +86,14 @@ const withWire = (request: CutRequest, id: string): CutRequest => ({ ...request,
 
 /** Registers set by hand were meant for the wire that is chosen without them: they choose no other one by fitting it better. */
 const withoutOffsets = (request: CutRequest): CutRequest => {
-  const { offsets, ...question } = request.question;
+  const { offsets, requirements = {}, ...question } = request.question;
   const passes = passCount(request.question);
-  return offsets === undefined ? request : { ...request, question: { ...question, passes } };
+  const own = Object.entries(requirements);
+  const freed = own.some(([, r]) => r.offsets !== undefined)
+    ? Object.fromEntries(own.map(([id, r]) => [id, { ...r, passes: passCount(r), offsets: undefined }]))
+    : request.question.requirements;
+  if (offsets === undefined && freed === request.question.requirements) return request;
+  return { ...request, question: { ...question, passes, requirements: freed } };
 };
 
 interface Trial {

@@ -20,6 +20,9 @@ import { say } from '../../text/say.ts';
 import { find } from '../findings.ts';
 import { cutHeight, type Job } from '../job.ts';
 import type { JobRun } from '../job-run.ts';
+import { aimedLoops } from './aimed.ts';
+import type { Aim } from './contour-size.ts';
+import { contoursAsked } from './contours.ts';
 import { openRequest } from './open-line-request.ts';
 import { easeLoops } from './rounded-corners.ts';
 import { type Scaled, scaledFor, scaledQuestion, scaleFindings } from './scale.ts';
@@ -41,6 +44,8 @@ export interface CutRequest {
   readonly around: Around;
   /** Zero of the program in the drawing, mm; left out where it is the zero of the drawing. */
   readonly datum?: Point | undefined;
+  /** Sizes that single contours have to come out with, by loop id: the contours above lie in the middle of their limits. */
+  readonly aims?: ReadonlyMap<string, Aim> | undefined;
   readonly findings: readonly Finding[];
 }
 
@@ -48,8 +53,10 @@ export type CutRequested =
   | { readonly kind: 'request'; readonly request: CutRequest }
   | { readonly kind: 'nothing'; readonly findings: readonly Finding[] };
 
-export const requestOf = (drawing: Drawing, run: JobRun, material: Material): CutRequested => {
-  const { job } = run;
+export const requestOf = (drawing: Drawing, asked: JobRun, material: Material): CutRequested => {
+  const contoursOf = contoursAsked(asked.job, drawing);
+  const { job, requirements, aims } = contoursOf;
+  const run = { ...asked, job };
   const loops = drawing.loops.filter((l) => !l.hidden && l.aside === undefined).map(asWanted);
   const open = openRequest(drawing, job);
   if (loops.length + open.lines.length === 0)
@@ -62,11 +69,12 @@ export const requestOf = (drawing: Drawing, run: JobRun, material: Material): Cu
         }),
       ],
     };
-  const question = { ...questionOf(drawing, run, material, loops), open: open.lines.length === 0 ? undefined : open.lines };
+  const question = { ...questionOf(drawing, run, material, loops), requirements, open: open.lines.length === 0 ? undefined : open.lines };
   const sorted = sortLoops(question);
   const eased = easeLoops(loops, new Map(sorted.cut.map((c) => [c.loop.id, c.kept])), job.ease);
   if (eased.kind === 'failed') return { kind: 'nothing', findings: eased.findings };
-  const contours = new Map(eased.loops.map((l) => [l.id, l.contour]));
+  const aimed = aimedLoops(eased.loops, (id) => aims.get(id)?.moved);
+  const contours = new Map(aimed.loops.map((l) => [l.id, l.contour]));
   const fits = new Map(drawing.loops.map((l) => [l.id, l.fitDeviation]));
   const block = sorted.block[0];
   const datum = datumOf(job, drawing.units.millimetres);
@@ -94,15 +102,18 @@ export const requestOf = (drawing: Drawing, run: JobRun, material: Material): Cu
       })),
       lines: open.lines,
       blockLoop: block === undefined ? undefined : { id: block.id, contour: block.contour },
-      question: scaledQuestion({ ...question, ...sure, loops: eased.loops }, scaled),
+      question: scaledQuestion({ ...question, ...sure, loops: aimed.loops }, scaled),
       around,
       scaled,
       datum,
+      aims: aims.size === 0 ? undefined : aims,
       findings: [
         ...currencyFindings(run),
+        ...contoursOf.findings,
         ...open.findings,
         ...unknownWithout(drawing, job),
         ...eased.findings,
+        ...aimed.findings,
         ...datumNote(datum),
         ...scaleFindings(run, material, drawn, { lastDigit, datum }),
       ],

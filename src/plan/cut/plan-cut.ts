@@ -160,7 +160,11 @@ const resultOf = (question: ShopAsked & WorkAsked, { wire, families }: WireWithP
 };
 
 /** What the last pass of a family leaves. */
-const lastingOf = (question: ShopAsked & WorkAsked, wire: Wire, { rows, shift, base, classes }: Family): Pick<WireResult, 'accuracy' | 'shift' | 'finish'> => {
+const lastingOf = (
+  question: ShopAsked & WorkAsked,
+  wire: Wire,
+  { rows, shift, base, classes }: Family,
+): Pick<WireResult, 'accuracy' | 'shift' | 'finish'> => {
   const last = lastOf(rows);
   const accuracy = withShift(accuracyFigure(conditionsOf(wire, question), rows, { ...question, ...classes[0].asked }), shift);
   return { accuracy: base === 0 ? accuracy : { ...accuracy, key: `${accuracy.key}.${base + 1}` }, shift, finish: last.ra };
