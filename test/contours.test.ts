@@ -82,7 +82,9 @@ const asked = (contours: JobInput['contours'], drawing = PLATE) =>
 
 describe('a size on a contour', () => {
   it('of 20 H7 is 20.000 to 20.021, aimed at 20.0105: 5.25 µm outward a side, and each face may be off by as much', () => {
-    const aim = there(asked({ L3: { size: '20 H7' } }).aims.get('L3'));
+    const { aims, findings } = asked({ L3: { size: '20 H7' } });
+    const aim = there(aims.get('L3'));
+    expect(findings.map((f) => f.code)).toEqual(['contour-aimed']);
     expect(aim.aimed).toBeCloseTo(20.0105, 10);
     expect(aim.moved).toBeCloseTo(0.00525, 10);
     expect(aim.tolerance).toBeCloseTo(0.00525, 10);

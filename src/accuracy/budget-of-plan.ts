@@ -1,6 +1,7 @@
 /** The error budget of a plan: its profile, and the sizes that a job names. */
 
 import type { Material } from '../physics/material/material.ts';
+import { mainPasses } from '../plan/classes.ts';
 import type { CutPlan } from '../plan/plan.ts';
 import type { PlanQuestion } from '../plan/question.ts';
 import { tightestPath } from '../plan/wire/deviation-of-passes.ts';
@@ -39,7 +40,7 @@ export interface PlanBudgets {
 export const budgetsOf = (plan: CutPlan, question: PlanBudgetQuestion): PlanBudgets => {
   const { around } = question;
   const common: Omit<BudgetQuestion, 'of' | 'tolerance'> = {
-    passes: plan.passes,
+    passes: mainPasses(plan),
     machine: question.machine,
     material: question.material,
     opened: around.opened,

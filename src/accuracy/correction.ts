@@ -1,9 +1,10 @@
 /** One correction out of all that was measured on a job: new registers for every pass, what can still be saved, and whether it is safe. */
 
-import type { CutPlan } from '../plan/plan.ts';
+import { classOf, familiesIn, passesOn } from '../plan/classes.ts';
+import type { CutPlan, Pass } from '../plan/plan.ts';
 import { deviationOf, type Figure } from '../quantity/figure.ts';
 import { apply, type Formula } from '../quantity/formula.ts';
-import { certain, firstItem, sideBySide } from '../sequence/sequence.ts';
+import { certain, firstItem, type NonEmpty } from '../sequence/sequence.ts';
 import type { Finding } from '../text/finding.ts';
 import { contour, fixed, um } from '../text/part.ts';
 import { say } from '../text/say.ts';
@@ -47,17 +48,28 @@ export interface Correction {
 
 export const correctionOf = ({ plan, registers, measured, expansion, tolerance, slack }: CorrectionQuestion): Correction => {
   const deviations = measured.map((m) => deviationOfMeasured(m, expansion));
-  const left = meanOf(deviations.map((d) => d.left));
-  const next = newRegisters(plan.passes, registers, left);
-  // A register serves every contour of the program, also those that nobody measured.
-  const own = deviations.map((d) => newRegisters(plan.passes, registers, d.left, `correct.${d.measured.loop}`));
-  const findings = [...disagreement(deviations, left, tolerance), ...correctionFindings(plan, next, slack)];
+  const left = meanOf(
+    deviations.map((d) => d.left),
+    'correct.left',
+  );
+  // Registers of a family serve all its contours, also those that nobody measured; a family of which nothing was measured stays as it is.
+  const families = familiesIn(plan).flatMap((passes) => familyCorrected(passes, deviations, { plan, registers, left, tolerance }));
+  const next = families.flatMap((f) => f.registers);
+  const findings = [...families.flatMap((f) => f.findings), ...correctionFindings(plan, next, slack)];
   return {
-    sizes: sideBySide(deviations, own).map(([deviation, registers]) => ({
-      deviation,
-      salvage: salvageOf(deviation, { plan, registers, tolerance }),
-      next: sizeAfter(deviation, -left.value),
-    })),
+    sizes: deviations.map((deviation) => {
+      const { loop } = deviation.measured;
+      const passes = passesOn(plan, loop);
+      return {
+        deviation,
+        salvage: salvageOf(deviation, {
+          plan: { ...plan, passes },
+          registers: newRegisters(passes, registers, deviation.left, `correct.${loop}`),
+          tolerance: toleranceOf(plan, loop, tolerance),
+        }),
+        next: sizeAfter(deviation, -(families.find((f) => f.passes === passes)?.left ?? left).value),
+      };
+    }),
     left,
     registers: next,
     worth: Math.abs(left.value) > deviationOf(left),
@@ -66,7 +78,43 @@ export const correctionOf = ({ plan, registers, measured, expansion, tolerance, 
   };
 };
 
-const meanOf = (figures: readonly Figure[]): Figure => {
+interface FamilyCorrected {
+  readonly passes: NonEmpty<Pass>;
+  readonly left: Figure;
+  readonly registers: readonly NewRegister[];
+  readonly findings: readonly Finding[];
+}
+
+interface FamilyAsked {
+  readonly plan: CutPlan;
+  readonly registers: ReadonlyMap<number, number>;
+  /** Over all that was measured. */
+  readonly left: Figure;
+  readonly tolerance: number;
+}
+
+const familyCorrected = (
+  passes: NonEmpty<Pass>,
+  deviations: readonly Deviation[],
+  { plan, registers, left: whole, tolerance }: FamilyAsked,
+): readonly FamilyCorrected[] => {
+  const own = deviations.filter((d) => passesOn(plan, d.measured.loop) === passes);
+  const [first] = own;
+  if (first === undefined) return [];
+  const left =
+    own.length === deviations.length
+      ? whole
+      : meanOf(
+          own.map((d) => d.left),
+          `correct.left.${passes[0].register}`,
+        );
+  const least = Math.min(...own.map((d) => toleranceOf(plan, d.measured.loop, tolerance)));
+  return [{ passes, left, registers: newRegisters(passes, registers, left), findings: disagreement(own, left, least) }];
+};
+
+const toleranceOf = (plan: CutPlan, loop: string, ofJob: number): number => classOf(plan, loop)?.asked.tolerance ?? ofJob;
+
+const meanOf = (figures: readonly Figure[], key: string): Figure => {
   const keyed = figures.map((figure, i) => [`a${i}`, figure] as const);
   const mean: Formula<string> = {
     name: say('accuracy.mean')`stock left per side`,
@@ -76,7 +124,7 @@ const meanOf = (figures: readonly Figure[]): Figure => {
     inputs: Object.fromEntries(keyed.map(([key, figure]) => [key, { unit: 'mm' as const, name: figure.key }])),
     compute: (v) => keyed.reduce((sum, [key]) => sum + certain(v[key], 'a formula is given all its inputs'), 0) / keyed.length,
   };
-  return apply(mean, Object.fromEntries(keyed), { key: 'correct.left' });
+  return apply(mean, Object.fromEntries(keyed), { key });
 };
 
 /** One register cannot serve contours that want different ones. */

@@ -4,6 +4,7 @@ import { boundsOfChain } from '../geometry/area.ts';
 import type { Contour } from '../geometry/contour.ts';
 import { type Arc, distanceBetween } from '../geometry/segment.ts';
 import type { Material } from '../physics/material/material.ts';
+import { classOf, mainPasses } from '../plan/classes.ts';
 import { insideArcs } from '../plan/inside-arcs.ts';
 import { numbered } from '../plan/numbered.ts';
 import type { CutPlan } from '../plan/plan.ts';
@@ -58,14 +59,15 @@ const measures = ({ finish, tolerance, insideCorner, measuring, sizes, plan, mat
   const within = plan.accuracy.value;
   const reading = (drawn: number): number =>
     drawn + thermalGrowth.compute({ expansion: material.expansion.value, length: drawn, rise: measuring - referenceTemperature }) / 1000;
-  const last = plan.passes.at(-1);
+  const last = mainPasses(plan).at(-1);
+  const limitsOf = (id: string) => limitsOn(plan, id, { tolerance, within });
   const size = (row: Pick<InspectionRow, 'number' | 'contour' | 'what' | 'from' | 'to'>, drawn: number): InspectionRow => ({
     ...row,
     drawn,
     reading: reading(drawn),
     // A size lies between two faces, and each may be off by the tolerance of the profile.
-    tolerance: 2 * tolerance,
-    expected: 2 * within,
+    tolerance: 2 * limitsOf(row.contour).tolerance,
+    expected: 2 * limitsOf(row.contour).within,
   });
   const whole: readonly InspectionRow[] = [
     { number: 0, contour: 'all', what: 'profile', tolerance, expected: within },
@@ -98,15 +100,31 @@ const measures = ({ finish, tolerance, insideCorner, measuring, sizes, plan, mat
   const contour = ({ number, contour: id, drawn, comesOut }: Named): readonly InspectionRow[] => {
     const own = { number, contour: id };
     const round = circleOf(drawn.contour);
-    if (round !== undefined) return [size({ ...own, what: 'diameter', from: round.centre }, 2 * round.radius)];
+    const face = faceRow(own, plan);
+    if (round !== undefined) return [size({ ...own, what: 'diameter', from: round.centre }, 2 * round.radius), ...face];
     const { minX, minY, maxX, maxY } = boundsOfChain(drawn.contour);
     return [
       size({ ...own, what: 'size along X', from: { x: minX, y: (minY + maxY) / 2 }, to: { x: maxX, y: (minY + maxY) / 2 } }, maxX - minX),
       size({ ...own, what: 'size along Y', from: { x: (minX + maxX) / 2, y: minY }, to: { x: (minX + maxX) / 2, y: maxY } }, maxY - minY),
-      ...cornerRow(own, drawn, comesOut, insideCorner, reading, within),
+      ...cornerRow(own, drawn, comesOut, insideCorner, reading, limitsOf(id).within),
+      ...face,
     ];
   };
   return { whole, contour };
+};
+
+/** mm that a face of a contour may be off, and is expected to be. */
+const limitsOn = (plan: CutPlan, id: string, ofJob: { readonly tolerance: number; readonly within: number }): typeof ofJob => {
+  const own = classOf(plan, id);
+  if (own === undefined) return ofJob;
+  return { tolerance: own.asked.tolerance, within: own === plan.classes?.[0] ? ofJob.within : own.accuracy.value };
+};
+
+/** What the passes on a contour leave of its face, where they are not those of the first class: one pass has the finish of one pass. */
+const faceRow = (own: Pick<InspectionRow, 'number' | 'contour'>, plan: CutPlan): readonly InspectionRow[] => {
+  const asked = classOf(plan, own.contour);
+  if (asked === undefined || asked === plan.classes?.[0]) return [];
+  return [{ ...own, what: 'finish', tolerance: asked.asked.finish, onlyUp: true, expected: asked.finish.value }];
 };
 
 /** The tightest inside corner as it comes out; a corner drawn sharp comes out with what the wire leaves. */

@@ -81,9 +81,9 @@ const skimOf = (loop: Part, takes: number, part: boolean, { plan: { passes }, re
   const surface = cleans ? words.clean(µm(damage)) : words.peaks(µm(damage));
   const held = part ? words.part : words.block;
   const sentence =
-    from === passes.length
+    from === lastOf(passes).number
       ? words.lastAgain(loop, count(from), set, µm(takes), surface, held)
-      : words.severalAgain(loop, quantities([from, passes.length], 'to', '1', fixed(0)), set, µm(takes), surface, held);
+      : words.severalAgain(loop, quantities([from, lastOf(passes).number], 'to', '1', fixed(0)), set, µm(takes), surface, held);
   return { kind: 'another skim', takes, from, cleans, sentence };
 };
 
@@ -93,7 +93,7 @@ const registerOf = ({ register }: NewRegister): Part => term(`D${register}`);
 const beginWith = (passes: readonly Pass[], takes: number): number => {
   const found = neighbours(passes).findLast(([before, pass]) => takes <= (before.stock.value - pass.stock.value) * 1000 * MOST_BITE);
   if (found !== undefined) return found[1].number;
-  return passes.length === 1 ? 1 : 2;
+  return (passes[1] ?? passes[0])?.number ?? 1;
 };
 
 const µm = (value: number): Part => um(value, fixed(1));

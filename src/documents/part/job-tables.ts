@@ -3,6 +3,7 @@
 import { fromDatum } from '../../result/facts.ts';
 import type { ProgramFacts } from '../../result/outcome-facts.ts';
 import type { ContourPlan, EstimatedHours, EstimatedPrice, NumberedContour, Pass, Point } from '../../result/shown.ts';
+import { itemAt } from '../../sequence/sequence.ts';
 import { type ControlUnit, MILLIMETRES } from '../../text/control-unit.ts';
 import {
   asPart,
@@ -46,7 +47,7 @@ export const passTable = (
   rows: passes.map((p, i) => {
     const time = estimate?.passes[i];
     return [
-      p.number === 1 ? ofPasses.rough(p.number) : ofPasses.skim(p.number),
+      passSaid(passes, i),
       term(String(p.condition)),
       term(`D${p.register}`),
       setting(p.offset.value, unit),
@@ -59,6 +60,14 @@ export const passTable = (
   note: ofPasses.note,
 });
 
+/** In its family the first is the rough: numbers of a family follow each other, and the next family begins further on. */
+const passSaid = (passes: readonly Pass[], i: number): Text => {
+  let first = i;
+  while (first > 0 && itemAt(passes, first).number === itemAt(passes, first - 1).number + 1) first -= 1;
+  const { number } = itemAt(passes, i);
+  return first === i ? ofPasses.rough(number) : ofPasses.skim(number, i - first + 1);
+};
+
 const ofPasses = phrases('pass-table', {
   pass: say`Pass`,
   condition: say`Condition`,
@@ -69,7 +78,7 @@ const ofPasses = phrases('pass-table', {
   finish: say`Ra after ${{ unit: unitName('µm') }}`,
   time: say`Time`,
   rough: (number: number) => say`${{ pass: count(number) }} rough`,
-  skim: (number: number) => say`${{ pass: count(number) }} ${{ skim: skimName(number) }}`,
+  skim: (number: number, turn: number) => say`${{ pass: count(number) }} ${{ skim: skimName(turn) }}`,
   note: say`Offset: wire centre to finished surface, including the stock for later passes. Confirm offsets with a trial cut in this material.`,
 });
 

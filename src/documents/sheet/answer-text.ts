@@ -11,6 +11,7 @@ import { phrases, say } from '../../text/say.ts';
 import { GRAVEST_FIRST, severityLead } from '../../text/severity.ts';
 import type { Text } from '../../text/text.ts';
 import { budgetLines } from '../part/budget-text.ts';
+import { classTable } from '../part/class-table.ts';
 import { breakTable, costTable, holeTable, hoursTable, passTable } from '../part/job-tables.ts';
 import { openTable } from '../part/open-table.ts';
 import { otherWaysLines } from '../part/other-ways-text.ts';
@@ -56,6 +57,10 @@ const planSections = (facts: JobFacts, printer: Printer): readonly string[] => {
   const [cut, unit, { datum }] = [cutOf(facts), controlUnit(facts), facts.asked];
   return [
     section(words.passes(result.wire.name), [tableText(passTable(result.passes, hoursOf(facts)?.estimate, unit))]),
+    section(
+      words.classes,
+      cut === undefined || result.classes === undefined ? [] : [tableText(classTable(result.classes, cut.within, 'shop'))],
+    ),
     section(words.contours, cut === undefined || cut.contours.length === 0 ? [] : [tableText(holeTable(cut.contours, unit, datum))]),
     section(words.openLines, cut?.plan.openCuts === undefined ? [] : [tableText(openTable(cut.plan.openCuts, unit, datum))]),
   ];
@@ -135,6 +140,7 @@ const words = phrases('answer-text', {
   moreFindings: (more: number) => say`and ${{ findings: count(more) }} more; --json lists them all`,
   shape: (shape: Text) => say`Sizes of the shape: ${{ shape }}`,
   wires: say`Wires in the shop, each for the whole job`,
+  classes: say`What single contours require`,
   passes: (wire: string) => say`Passes with ${{ wire: name(wire) }}`,
   contours: say`Contours`,
   openLines: say`Open lines`,

@@ -10,6 +10,7 @@ import type { Text } from '../../text/text.ts';
 import { contoursIn } from '../../text/within.ts';
 import type { Said, WrittenBlock, WrittenPaper } from '../paper.ts';
 import { isAssumed, markedAssumed } from '../part/assumed-mark.ts';
+import { classTable } from '../part/class-table.ts';
 import { openQueries, queriesForCustomer, reasonsForCustomer } from '../part/customer-reasons.ts';
 import { breakTable } from '../part/job-tables.ts';
 import { finish, length, surely } from '../part/numbers.ts';
@@ -110,6 +111,7 @@ const priceBlocks = (asked: Asked, { cut, hours }: Yes, offer: Offer): readonly 
   return [
     { kind: 'heading', text: words.whatYouGet },
     { kind: 'pairs', rows },
+    ...(plan.classes === undefined ? [] : [classTable(plan.classes, within, 'customer')]),
     { kind: 'heading', text: words.price },
     breakTable(estimate),
     ...(own === undefined

@@ -9,6 +9,7 @@ import { only, phrases, say, sentences, symbols } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { footOf, type Said, subtitleOf, type WrittenBlock, type WrittenPaper } from '../paper.ts';
 import { markedAssumed } from '../part/assumed-mark.ts';
+import { classTable } from '../part/class-table.ts';
 import { holeTable, passTable } from '../part/job-tables.ts';
 import { figureOf, finish, length, setting, surely, timeOf, whole } from '../part/numbers.ts';
 import { openTable } from '../part/open-table.ts';
@@ -108,6 +109,9 @@ const planBlocks = (facts: JobFacts, { cut, program }: MadeFacts): readonly Writ
     { kind: 'heading', text: words.passes },
     passTable(plan.passes, hours?.estimate, unit),
     { kind: 'text', text: registers(program, unit) },
+    ...(plan.classes === undefined
+      ? []
+      : [{ kind: 'heading', text: words.classes } as const, classTable(plan.classes, cut.within, 'shop')]),
     ...(contours.length === 0 ? [] : [{ kind: 'heading', text: words.holes } as const, holeTable(contours, unit, datum)]),
     ...(plan.openCuts === undefined ? [] : [{ kind: 'heading', text: words.openLines } as const, openTable(plan.openCuts, unit, datum)]),
     ...scheduleBlocks(hours?.schedule),
@@ -197,6 +201,7 @@ const words = phrases('set-up-sheet', {
   stacked: (sheets: number, each: number, all: number) =>
     say`${{ sheets: count(sheets) }} sheets of ${{ each: length(each) }} in one stack, ${{ all: length(all) }} in total`,
   passes: say`Passes and offsets`,
+  classes: say`What single contours require`,
   holes: say`Start holes, tabs and loose pieces`,
   openLines: say`Open lines`,
   stops: say`Stops in program order`,

@@ -55,7 +55,7 @@ const planJson = (plan: CutPlan | RefusedPlan): Json => {
   };
 };
 
-const resultJson = ({ wire, accuracy, finish, passes }: WireResult): Json => ({
+const resultJson = ({ wire, accuracy, finish, passes, classes }: WireResult): Json => ({
   wire,
   accuracy: figure(accuracy),
   finish: figure(finish),
@@ -69,6 +69,13 @@ const resultJson = ({ wire, accuracy, finish, passes }: WireResult): Json => ({
     feed: figure(p.feed),
     ra: figure(p.ra),
     formError: figure(p.formError),
+  })),
+  classes: classes?.map((c) => ({
+    loops: c.loops,
+    asked: c.asked,
+    passes: c.passes.map((p) => p.number),
+    accuracy: figure(c.accuracy),
+    finish: figure(c.finish),
   })),
 });
 

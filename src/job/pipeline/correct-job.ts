@@ -57,7 +57,7 @@ export const correctJob = (asked: JobRun, question: CorrectQuestion): CorrectAns
   if (made.kind === 'bad input') return made;
   if (made.kind !== 'programmed') return cannot(made);
   const { plan, written } = made;
-  const measured = read.flatMap((r) => (r.kind === 'measured' ? [r.measured] : []));
+  const measured = read.flatMap((r) => (r.kind === 'measured' ? [asAimed(r.measured, made)] : []));
   const unknown = measured.filter((m) => keptOf(plan, m.loop) === undefined).map((m) => unknownLoop(m, plan));
   if (unknown.length > 0) return { kind: 'bad input', findings: unknown };
   const doubts = measuredDoubts(run, plan, measured);
@@ -74,6 +74,15 @@ export const correctJob = (asked: JobRun, question: CorrectQuestion): CorrectAns
     unit: run.dialect.units === 'inch' ? INCHES : MILLIMETRES,
   };
 };
+
+/** What was measured of a size with a fit is held against the middle of its limits: that was aimed at. */
+const asAimed = (measured: MeasuredText, { asked }: Programmed): MeasuredText => {
+  const aim = asked.request.aims?.get(measured.loop);
+  return aim === undefined || Math.abs(measured.expected - aim.nominal) > LAST_DIGIT ? measured : { ...measured, expected: aim.aimed };
+};
+
+/** mm: as a nominal size is typed. */
+const LAST_DIGIT = 5e-4;
 
 /** What was measured is brought to 20 °C and held against the drawing, so the plan is that of the drawing; registers know no scale. */
 const atReference = (run: JobRun): JobRun => {
@@ -115,7 +124,8 @@ const passTableOf = (
   plan: CutPlan,
   { registers, findings }: Correction,
 ): { readonly passTable?: PassTable | undefined } => {
-  if (findings.some((f) => f.code === 'register-below-gap')) return {};
+  // A table of the shop is one family of passes.
+  if (plan.passes.length !== registers.length || findings.some((f) => f.code === 'register-below-gap')) return {};
   const passes = sideBySide(plan.passes, registers).map(([pass, register]) => {
     const offset = rounded(register.after.value);
     const gap = rounded(offset - pass.stock.value - plan.wire.diameter / 2);

@@ -8,6 +8,7 @@ import { perimeterOf } from '../../geometry/area.ts';
 import type { Material } from '../../physics/material/material.ts';
 import { otherFindings, otherProcesses } from '../../physics/other-process/other-processes.ts';
 import type { OtherQuestion, WireOwn } from '../../physics/other-process/other-question.ts';
+import { mainPasses } from '../../plan/classes.ts';
 import { smallestInsideRadius } from '../../plan/inside-arcs.ts';
 import type { CutPlan } from '../../plan/plan.ts';
 import type { Wanted } from '../../proof/proof.ts';
@@ -79,5 +80,5 @@ const wireOwn = (plan: CutPlan, estimate: Estimate): WireOwn => ({
   minutes: estimate.total.value / (estimate.stack ?? 1),
   deviation: plan.accuracy.value,
   ra: plan.finish.value,
-  formError: lastOf(plan.passes).formError.value,
+  formError: lastOf(mainPasses(plan)).formError.value,
 });

@@ -1,5 +1,6 @@
 /** All figures of an answer by their keys, leaves included, so that each can be asked why. */
 
+import { passesOn } from '../../plan/classes.ts';
 import { cornerFigures } from '../../plan/lay/corner-lag.ts';
 import type { CutPlan, NearestWire } from '../../plan/plan.ts';
 import type { Figure } from '../../quantity/figure.ts';
@@ -24,13 +25,14 @@ const planRoots = (plan: Planned | undefined): readonly unknown[] => {
 };
 
 /** Where a plan keeps its figures: paths and steps hold none, and there are very many of them. */
-const cutRoots = ({ passes, accuracy, finish, contours, openCuts = [] }: CutPlan): readonly unknown[] => [
+const cutRoots = ({ passes, accuracy, finish, classes, contours, openCuts = [] }: CutPlan): readonly unknown[] => [
   passes,
   accuracy,
   finish,
+  classes?.map((c) => [c.accuracy, c.finish]),
   contours.map((c) => c.piece),
   openCuts.map((o) => o.piece),
-  contours.slice(0, MOST_CORNERS).map((c) => cornerFigures(c, passes)),
+  contours.slice(0, MOST_CORNERS).map((c) => cornerFigures(c, passesOn({ passes, classes }, c.loop))),
 ];
 
 const nearestRoots = (nearest: NearestWire | undefined): readonly unknown[] =>

@@ -4,6 +4,7 @@ import { isOver } from '../../accuracy/budget.ts';
 import type { PlanBudgets } from '../../accuracy/budget-of-plan.ts';
 import type { Estimate } from '../../estimate/estimate.ts';
 import type { Material } from '../../physics/material/material.ts';
+import { familiesIn } from '../../plan/classes.ts';
 import type { CutPlan } from '../../plan/plan.ts';
 import type { Proof } from '../../proof/proof.ts';
 import { confidenceTold } from '../../quantity/confidence.ts';
@@ -40,7 +41,7 @@ export const yesSentence = (asked: Said): Text => {
     wire: words.wire(plan.wire.name),
     material: (said.has('material') ? words.material : words.materialAssumed)(material),
     high: heightOf(asked),
-    passes: count(plan.passes.length, 'pass'),
+    passes: passesSaid(plan),
     within: promised(within),
     sure: confidenceTold(job.confidence),
     tolerance: (said.has('tolerance') ? words.tolerance : words.toleranceAssumed)(job.tolerance),
@@ -49,6 +50,13 @@ export const yesSentence = (asked: Said): Text => {
     runs: (estimate.unattended.value >= 1 ? words.alone : words.attended)(estimate),
     costs: costsOf(asked),
   });
+};
+
+/** 4 passes; where contours are asked different things, 4, 1 and 2 passes. */
+const passesSaid = (plan: CutPlan): Part | Text => {
+  const counts = familiesIn(plan).map((f) => f.length);
+  const [only] = counts;
+  return counts.length === 1 && only !== undefined ? count(only, 'pass') : words.several(counts.slice(0, -1), counts.at(-1) ?? 0);
 };
 
 const heightOf = ({ job, said }: Said): Text => {
@@ -78,7 +86,7 @@ interface Yes {
   readonly wire: Text;
   readonly material: Text;
   readonly high: Text;
-  readonly passes: Part;
+  readonly passes: Part | Text;
   readonly within: Part;
   readonly sure: Text;
   readonly tolerance: Text;
@@ -101,6 +109,13 @@ const short = phrases('answer-part', { no: say`No.`, onePiece: say`one piece` })
 const words = phrases('answer', {
   yes: ({ answer, wire, material, high, passes, within, sure, tolerance, ra, finish, runs, costs }: Yes) =>
     say`${{ answer }} A ${{ wire }} cuts ${{ what: material }}, ${{ high }}, in ${{ passes }}: ${{ within }} expected (${{ sure }}), ${{ limits: tolerance }}; ${{ ra }} expected, ${{ roughness: finish }}. It runs ${{ runs }} and ${{ costs }}.`,
+  several: (before: readonly number[], last: number) =>
+    say`${{
+      before: list(
+        before.map((n) => count(n)),
+        'comma',
+      ),
+    }} and ${{ last: count(last, 'pass') }} by contour`,
   plainYes: say`Yes.`,
   ifOne: (questions: number) => say`Yes, if ${{ questions: count(questions, 'question') }} is answered.`,
   ifMore: (questions: number) => say`Yes, if ${{ questions: count(questions, 'question') }} are answered.`,

@@ -3,6 +3,7 @@
 import { ratesOn } from '../../estimate/rates.ts';
 import type { ReadProgram } from '../../nc/read/program.ts';
 import type { Wire } from '../../physics/wire/wire.ts';
+import { mainPasses } from '../../plan/classes.ts';
 import { laidBound, wireBound } from '../../plan/cut/least-of-wire.ts';
 import { shapesIn } from '../../plan/cut/plan-cut.ts';
 import type { LikeLoops } from '../../plan/same-shape.ts';
@@ -224,12 +225,12 @@ const workedOut = (
     name: say('wire-choice.each')`price each with ${{ wire: name(wire.name) }} wire`,
   };
   const outcome: WireOutcome = {
-    passes: plan.passes.length,
+    passes: mainPasses(plan).length,
     minutes: total.value,
     each: each.value,
     accuracy: plan.accuracy,
     finish: plan.finish,
-    form: lastOf(plan.passes).formError,
+    form: lastOf(mainPasses(plan)).formError,
     rough: plan.passes[0].feed.value,
   };
   return { made, program, row: { ...said, kind: 'worked out', outcome, unattended: unattended.value, price } };

@@ -5,11 +5,11 @@ import type { ContourInput } from '../contour-schema.ts';
 
 export type PutOn = NonNullable<ContourInput['on']>;
 
-/** Straight lines, arcs, area (mm²) and length (mm): the same for shapes that are turned or moved. */
+/** Straight lines, arcs, area (0.01 mm²) and length (µm): the same for shapes that are turned or moved. */
 export const fingerprintOf = (contour: Contour): string => {
   const arcs = contour.segments.filter((s) => s.kind === 'arc').length;
   const lines = contour.segments.length - arcs;
-  return `${lines} ${arcs} ${Math.abs(areaOf(contour)).toFixed(2)} ${perimeterOf(contour).toFixed(3)}`;
+  return [lines, arcs, Math.round(100 * Math.abs(areaOf(contour))), Math.round(1000 * perimeterOf(contour))].join(' ');
 };
 
 /** As it is kept with what is put on a contour, so that it is found again. */

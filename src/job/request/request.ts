@@ -59,16 +59,7 @@ export const requestOf = (drawing: Drawing, asked: JobRun, material: Material): 
   const run = { ...asked, job };
   const loops = drawing.loops.filter((l) => !l.hidden && l.aside === undefined).map(asWanted);
   const open = openRequest(drawing, job);
-  if (loops.length + open.lines.length === 0)
-    return {
-      kind: 'nothing',
-      findings: [
-        ...open.findings,
-        find('no-closed-contour', say`The drawing has no closed contour to cut.`, {
-          remedy: say`Ask for a drawing with closed contours, or choose other layers.`,
-        }),
-      ],
-    };
+  if (loops.length + open.lines.length === 0) return { kind: 'nothing', findings: [...open.findings, noContour()] };
   const question = { ...questionOf(drawing, run, material, loops), requirements, open: open.lines.length === 0 ? undefined : open.lines };
   const sorted = sortLoops(question);
   const eased = easeLoops(loops, new Map(sorted.cut.map((c) => [c.loop.id, c.kept])), job.ease);
@@ -120,6 +111,11 @@ export const requestOf = (drawing: Drawing, asked: JobRun, material: Material): 
     },
   };
 };
+
+const noContour = (): Finding =>
+  find('no-closed-contour', say`The drawing has no closed contour to cut.`, {
+    remedy: say`Ask for a drawing with closed contours, or choose other layers.`,
+  });
 
 const asWanted = (loop: Loop): WantedLoop => ({
   id: loop.id,

@@ -1,6 +1,7 @@
 /** What would it cost if: the whole job run again under changes, ranked by what each saves; the proof stays with the job asked for. */
 
 import type { Estimate } from '../../estimate/estimate.ts';
+import { mainPasses } from '../../plan/classes.ts';
 import { wholeMinor } from '../../quantity/minor-units.ts';
 import type { Compared, ComparedOutcome, Comparison, PricePoint } from '../../result/comparison.ts';
 import type { Job } from '../job.ts';
@@ -63,7 +64,7 @@ const outcomeOf = ({ made: { plan }, estimate }: Timed, drilled: boolean): Compa
     minutes: estimate.total.value / sheets,
     unattended: estimate.unattended.value / sheets,
     wire: plan.wire.name,
-    passes: plan.passes.length,
+    passes: mainPasses(plan).length,
     accuracy: plan.accuracy,
     finish: plan.finish,
   };
@@ -88,7 +89,7 @@ const pointAt = (run: JobRun, finish: number): readonly PricePoint[] => {
   const point = runUpTo({ ...run, job: { ...passesFree(run.job), finish } }, 'hours');
   if (point.kind !== 'timed') return [];
   const { plan } = point.made;
-  return [{ finish, each: point.estimate.each.value, passes: plan.passes.length, reached: plan.finish.value }];
+  return [{ finish, each: point.estimate.each.value, passes: mainPasses(plan).length, reached: plan.finish.value }];
 };
 
 /** Halves the way between two finishes until they lie within a hundredth of each other; the coarser of them is the last of its step. */

@@ -6,7 +6,7 @@ import type { Point, Segment } from '../../geometry/segment.ts';
 import type { LadderRow } from '../../physics/cut/pass-rows.ts';
 import { massOf, pieceOf } from '../../physics/material/piece-mass.ts';
 import { workHeight } from '../../physics/work-height.ts';
-import { type NonEmpty, sideBySide } from '../../sequence/sequence.ts';
+import { grouped, type NonEmpty, sideBySide } from '../../sequence/sequence.ts';
 import type { Finding } from '../../text/finding.ts';
 import { edgesOfClamp } from '../clamp.ts';
 import type { KeptLoop } from '../kept-side.ts';
@@ -21,7 +21,7 @@ import { openedFrame } from '../start/block-edge.ts';
 import { sharedFindings, sharedHoles } from '../start/shared-holes.ts';
 import { pieceArea } from '../surroundings.ts';
 import type { WireWithPasses } from '../wire/choose-wire.ts';
-import { familyOf } from '../wire/families.ts';
+import { askedOf, familyOf } from '../wire/families.ts';
 import { lagFindings, worstCorner } from './corner-lag.ts';
 import { type Design, type DesignAsked, openingLookup } from './design.ts';
 import { membersDesigned } from './members-designed.ts';
@@ -94,7 +94,9 @@ export const layOut = (asked: LayOutAsked): LaidOut => {
   }
   const notes = [
     ...outsideNotes(corners, corners[0]?.radius ?? 0, question),
-    ...lagFindings(contours, question),
+    ...[...grouped(contours, (c) => askedOf(question, c.loop).tolerance)].flatMap(([tolerance, own]) =>
+      lagFindings(own, { ...question, tolerance }),
+    ),
     ...contours.filter((c) => c.hole.origin === 'block edge').map(openedFrame),
     ...sharedFindings(contours),
   ];

@@ -76,7 +76,7 @@ export const familiesOf = (laddered: NonEmpty<Laddered>): NonEmpty<Family> => {
     else known.classes.push(one.of);
   }
   const all = [...alike.values()];
-  const step = Math.max(...all.map(({ first }) => first.rows.length)) > STEP ? 2 * STEP : STEP;
+  const step = Math.max(...all.map(({ first }) => first.rows.length)) >= STEP ? 2 * STEP : STEP;
   const families = all.map(
     ({ classes, first: { of: _, rows, ...first } }, i): Family => ({
       ...first,
