@@ -89,7 +89,7 @@ describe('the quotation', () => {
     expect(at(true)).toContain('are no offer');
     expect(at(false)).toMatch(/Valid until \d{4}-\d\d-\d\d\./);
     expect(at(false)).not.toMatch(/\bdays net\b|payment/i);
-    expect(at(false, '30 days net, ex works.')).toMatch(/ 30 days net, ex works\.$/);
+    expect(at(false, '30 days net, ex works.')).toMatch(/ 30 days net, ex works\. $/);
   });
 
   it('is not certain of a tolerance that wire and program together may exceed, as the answer is not', () => {
