@@ -43,6 +43,7 @@ export const catalogue = {
   'units-disagree': 'doubt',
   'units-implausible': 'doubt',
   'units-unknown': 'doubt',
+  'dimensions-disagree': 'doubt',
   'units-overruled': 'note',
   'curves-fitted': 'note',
   'curve-unfitted': 'warning',

@@ -24,6 +24,13 @@ export const manualOfLoops = {
       'Programs that draw often leave a unit in the header that was never chosen. A drawing of 270 by 108 "inches" is mostly one in millimetres.',
     remedy: 'Look at one dimension you know. If it is wrong, give the right unit; it overrules the file.',
   },
+  'dimensions-disagree': {
+    title: 'Dimensions say another length than is drawn',
+    meaning:
+      'A dimension prints, or has measured, another length than lies between its own points, beyond what rounding explains. Where all of them are off by the same factor, the drawing has another unit (25.4, 10) or another scale (2, 0.5) than it says; a single one was mostly typed over.',
+    matters: 'What is drawn is what is cut. The customer may measure what is written.',
+    remedy: 'Specify the unit where that explains it (`units`). Otherwise ask the customer which of both holds, and for a drawing 1:1.',
+  },
   'units-unknown': {
     title: 'The unit given is not one known here',
     meaning: 'The word given as the unit is none of those known here, so it was passed over and the file decided.',

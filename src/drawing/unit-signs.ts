@@ -61,7 +61,7 @@ export const signBook = (): SignBook => {
 };
 
 /** Without the codes by which formats set signs and fonts. */
-const plainText = (text: string): string =>
+export const plainText = (text: string): string =>
   text
     .replace(/%%[cdpu]/gi, ' ')
     .replace(/\\U\+2033/gi, '″')

@@ -2,6 +2,7 @@
 
 import type { Point, Segment } from '../../geometry/segment.ts';
 import type { Finding } from '../../text/finding.ts';
+import type { DrawnDimension } from '../dimensions.ts';
 import type { DrawingUnits, Layer } from '../drawing.ts';
 import type { UnitSigns } from '../unit-signs.ts';
 
@@ -56,6 +57,8 @@ export interface DrawnFile {
   readonly unitless: boolean;
   /** What else in the file speaks of a unit. */
   readonly signs?: UnitSigns | undefined;
+  /** What its dimensions say. */
+  readonly dimensions?: readonly DrawnDimension[] | undefined;
   /** The words of a title block stand among its texts. */
   readonly titled?: boolean | undefined;
   readonly curves: readonly DrawnCurve[];

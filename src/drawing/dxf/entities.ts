@@ -3,8 +3,10 @@
 import { firstItem, lastItem, neighbours } from '../../sequence/sequence.ts';
 import { count, name } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
+import type { DrawnDimension } from '../dimensions.ts';
 import { isHarmless } from '../passed-over.ts';
 import type { SignBook } from '../unit-signs.ts';
+import { dimensionOf } from './dimension-entity.ts';
 import {
   arcShape,
   circleShape,
@@ -38,6 +40,12 @@ const MAKERS: ReadonlyMap<string, Maker> = new Map<string, Maker>([
   ['POINT', spotOf],
 ]);
 
+/** Enough to see what is steady in them. */
+const MOST_DIMENSIONS = 1000;
+
+/** Whose numbers are read though it is not drawn. */
+export const isMeasured = (type: string): boolean => type === 'DIMENSION';
+
 export const needsNumbers = (type: string): boolean => MAKERS.has(type) || type === 'POLYLINE' || type === 'VERTEX';
 
 const isEntity = (type: string): boolean => needsNumbers(type) || isHarmless(type) || type === 'SOLID' || type === '3DFACE';
@@ -55,6 +63,8 @@ export class Entities {
   #into: EntityRecord[] = [];
   #aside: Tally;
   readonly #signs: SignBook;
+  /** What the dimensions say, with the name of their style by which they multiply. */
+  readonly dimensions: { readonly style: string; readonly made: (factor: number) => DrawnDimension | undefined }[] = [];
   #onPaper = false;
   #polyline: Gathering | undefined;
 
@@ -87,6 +97,10 @@ export class Entities {
   }
 
   #single(f: Fields): void {
+    if (isMeasured(f.type) && this.dimensions.length < MOST_DIMENSIONS) {
+      const own = copyOf(f);
+      this.dimensions.push({ style: f.style, made: (factor) => dimensionOf(own, factor) });
+    }
     const maker = MAKERS.get(f.type);
     if (maker === undefined) this.#aside.passOver(f.type, f.place);
     else if (f.bad !== undefined) this.#badNumber(f, f.bad);
@@ -179,6 +193,7 @@ const copyOf = (f: Fields): Fields => {
   copy.begin(f.type, f.place);
   copy.layer = f.layer;
   copy.lineType = f.lineType;
+  copy.text = f.text;
   copy.invisible = f.invisible;
   for (let i = 0; i < f.count; i++) copy.push(f.codeAt(i), f.valueAt(i));
   return copy;

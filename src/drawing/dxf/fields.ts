@@ -15,6 +15,8 @@ export class Fields {
   lineType = '';
   /** What is written in an entity that carries a text, and behind the sizes of a dimension style. */
   text = '';
+  /** Group 3 of a dimension: its style. */
+  style = '';
   paper = false;
   invisible = false;
   /** The first value that was not written as a number, and where. */
@@ -31,6 +33,7 @@ export class Fields {
     this.name = '';
     this.lineType = '';
     this.text = '';
+    this.style = '';
     this.paper = false;
     this.invisible = false;
     this.bad = undefined;
@@ -91,10 +94,11 @@ export const readFields = (tags: Tags, fields: Fields, numbers: boolean): boolea
     if (code === 8) fields.layer = tags.text();
     else if (code === 6) fields.lineType = tags.text();
     else if (code === 2) fields.name = tags.text();
+    else if (code === 3 && fields.type === 'DIMENSION') fields.style = tags.text();
     else if (talks && (code === 1 || code === 3)) fields.text += tags.text();
     else if (code === 60) fields.invisible = tags.number() === 1;
     else if (code === 67) fields.paper = tags.number() === 1;
-    else if (numbers && (code >= 210 || (code >= 10 && code <= 99))) keepNumber(tags, fields, code);
+    else if (numbers && (code >= 210 || (code >= 10 && code <= 99) || code === FACTOR)) keepNumber(tags, fields, code);
   }
   return false;
 };
@@ -109,3 +113,5 @@ const keepNumber = (tags: Tags, fields: Fields, code: number): void => {
 };
 
 const EMBEDDED = 101;
+/** Of a dimension style: by what its dimensions multiply what they measure. */
+export const FACTOR = 144;

@@ -5,14 +5,15 @@ import { asGiven, name, term } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import { type Budget, budget, usualLimits } from '../budget.ts';
 import { type DrawnFile, refusedFile } from '../curve/curve.ts';
+import type { DrawnDimension } from '../dimensions.ts';
 import type { ReadLimits } from '../drawing.ts';
 import { type Ledger, ledger } from '../ledger.ts';
 import { signBook, type UnitSigns } from '../unit-signs.ts';
 import { AsciiTags } from './ascii-tags.ts';
 import { BinaryTags, isBinaryDxf } from './binary-tags.ts';
-import { Entities, needsNumbers } from './entities.ts';
+import { Entities, isMeasured, needsNumbers } from './entities.ts';
 import { pointOf } from './entity-curves.ts';
-import { Fields, readFields } from './fields.ts';
+import { FACTOR, Fields, readFields } from './fields.ts';
 import { forecastOf } from './forecast.ts';
 import { emptyHeader, readHeader, unitOfCode } from './header.ts';
 import { layerTable } from './layers.ts';
@@ -68,6 +69,7 @@ const handedOver = (reading: Reading, allowance: Budget, says: Report, told: Led
     unitless: unit?.kind === 'unitless',
     signs: signsOf(reading),
     titled: reading.signs.titled(),
+    dimensions: reading.dimensions(),
     ...drawn,
     layers: layers.listed(),
     passedOver: new Map([...says.tally.passedOver].map(([type, met]) => [type, met.count])),
@@ -104,6 +106,7 @@ class Reading {
   readonly #told: Ledger;
   readonly #entities: Entities;
   readonly #fields = new Fields();
+  readonly #factors = new Map<string, number>();
   #section = '';
   #unclosed = '';
   #damagesTold = 0;
@@ -115,6 +118,11 @@ class Reading {
     this.#told = told;
     this.#entities = new Entities(says, this.signs);
     this.#entities.collectInto(this.model, this.#says.tally);
+  }
+
+  /** Once all styles are known. */
+  dimensions(): readonly DrawnDimension[] {
+    return this.#entities.dimensions.flatMap(({ style, made }) => made(this.#factors.get(style) ?? 1) ?? []);
   }
 
   read(): void {
@@ -182,7 +190,10 @@ class Reading {
   #table(): boolean {
     const whole = readFields(this.#tags, this.#fields, true);
     if (whole && this.#fields.type === 'LAYER') this.layers.define(this.#fields);
-    if (whole && this.#fields.type === 'DIMSTYLE') this.signs.style(this.#fields.name, this.#fields.text);
+    if (whole && this.#fields.type === 'DIMSTYLE') {
+      this.signs.style(this.#fields.name, this.#fields.text);
+      this.#factors.set(this.#fields.name, this.#fields.get(FACTOR, 1));
+    }
     return whole;
   }
 
@@ -206,7 +217,7 @@ class Reading {
 
   #entity(word: string): boolean {
     const damages = this.#tags.damages.length;
-    const whole = readFields(this.#tags, this.#fields, needsNumbers(word));
+    const whole = readFields(this.#tags, this.#fields, needsNumbers(word) || isMeasured(word));
     const damaged = this.#tags.damages.length > damages;
     if (whole && !damaged) this.#entities.take(this.#fields);
     else {

@@ -28,6 +28,7 @@ import { formatOf } from './format.ts';
 import { chainsInOrder, finishedChains, finishedLoops, loopName, loopsInOrder } from './numbered-loops.ts';
 import { reportChains } from './report-chains.ts';
 import { reportConflicts } from './report-conflicts.ts';
+import { reportDimensions } from './report-dimensions.ts';
 import { reportJoining } from './report-joining.ts';
 import { reportTurnless } from './report-turnless.ts';
 import { reportEmpty, reportFit, reportHidden, reportSlivers, tooMuchWork } from './report-whole.ts';
@@ -59,7 +60,7 @@ const readFile = (bytes: Uint8Array, name: string, limits: ReadLimits): DrawnFil
 export const drawingOf = (file: DrawnFile, options: ReadOptions = {}): Drawing => {
   const bounds = drawnBounds(file.curves.filter((c) => c.turnless !== true));
   const { units, findings } = decideUnits(file, options.units, bounds);
-  const told = [...file.findings, ...(file.state === 'refused' ? [] : findings)];
+  const told = [...file.findings, ...(file.state === 'refused' ? [] : [...findings, ...reportDimensions(file.dimensions ?? [], units)])];
   if (file.state === 'refused') return refusedDrawing(file, units, told);
   try {
     return judged(file, units, tolerancesOf(options, units, bounds), options, told);
