@@ -4,8 +4,9 @@ import type { DrawnDimension } from '../dimensions.ts';
 import { pointOf } from './entity-curves.ts';
 import type { Fields } from './fields.ts';
 
-/** None where it gives no length: angles, ordinates, and those without points. `factor` is that of its style. */
-export const dimensionOf = (f: Fields, factor: number): DrawnDimension | undefined => {
+/** None where it gives no length: angles, ordinates, and those without points. `ofStyle` is the factor of its style. */
+export const dimensionOf = (f: Fields, ofStyle: number): DrawnDimension | undefined => {
+  const factor = ofStyle >= 1 / LARGEST_SCALE && ofStyle <= LARGEST_SCALE ? ofStyle : 1;
   const drawn = drawnLength(f);
   if (drawn === undefined || !(drawn > 0) || f.bad !== undefined) return undefined;
   const { x, y } = pointOf(f, f.has(13) ? 13 : 10);
@@ -29,6 +30,9 @@ const drawnLength = (f: Fields): number | undefined => {
   const [from, to] = [pointOf(f, 10), pointOf(f, 15)];
   return Math.hypot(to.x - from.x, to.y - from.y);
 };
+
+/** A hundred is the factor of plans of buildings, and stands unmeant in the usual styles of some programs. */
+const LARGEST_SCALE = 50;
 
 /** Group 70. */
 const ROTATED = 0;

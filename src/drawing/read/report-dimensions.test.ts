@@ -47,13 +47,21 @@ describe('dimensions that say another length', () => {
   });
 
   it('are multiplied by their style', () => {
-    const style: readonly Tag[] = [
+    const style = (called: string, factor: number): readonly Tag[] => [
       [0, 'DIMSTYLE'],
-      [2, 'half'],
+      [2, called],
       [70, 0],
-      [144, 2],
+      [144, factor],
     ];
-    const styles = section('TABLES', [[0, 'TABLE'], [2, 'DIMSTYLE'], [70, 1], ...style, [0, 'ENDTAB']]);
+    const styles = section('TABLES', [
+      [0, 'TABLE'],
+      [2, 'DIMSTYLE'],
+      [70, 2],
+      ...style('half', 2),
+      ...style('building', 100),
+      [0, 'ENDTAB'],
+    ]);
+    expect(asked([aligned(20, { 3: 'building', 42: 20 })], 4, {}, styles)).toEqual([]);
     expect(asked([aligned(20, { 3: 'half', 42: 20 })], 4, {}, styles)).toHaveLength(1);
     expect(asked([aligned(20, { 3: 'other', 42: 20 })], 4, {}, styles)).toEqual([]);
   });
