@@ -10,13 +10,14 @@ export const dimensionOf = (f: Fields, ofStyle: number): DrawnDimension | undefi
   const drawn = drawnLength(f);
   if (drawn === undefined || !(drawn > 0) || f.bad !== undefined) return undefined;
   const { x, y } = pointOf(f, f.has(13) ? 13 : 10);
-  const own = f.text.trim();
+  const { text: written } = f;
+  const own = written.trim();
   if (own !== '' && !own.includes('<>')) return { drawn, said: own, at: { x, y } };
   if (own !== '' || !(f.get(42, 0) > 0)) return { drawn, said: asWritten(drawn * factor), at: { x, y } };
   return { drawn, said: asWritten(f.get(42, 0) * factor), at: { x, y } };
 };
 
-const asWritten = (value: number): string => String(Number(value.toPrecision(6)));
+const asWritten = (value: number): string => String(Math.round(value * 1e4) / 1e4);
 
 const drawnLength = (f: Fields): number | undefined => {
   const kind = f.get(70, 0) & 7;
