@@ -58,7 +58,9 @@ describe('the border of a sheet', () => {
 
   it('is seen around a part that has openings, whatever its size, and not around an opening with its start hole', () => {
     expect(sentenceOf(asked(...box(0, 0, 421, 297), ...part)[0])).toContain('421 mm by 297 mm, lies around a part that has openings');
+    const threadedBeside = entity('CIRCLE', { 8: 'part', 10: 110, 20: 120, 40: 1.25 });
     const threaded = entity('CIRCLE', { 8: 'part', 10: 120, 20: 120, 40: 1.5 });
     expect(asked(...box(0, 0, 421, 297), ...plain, threaded)).toEqual([]);
+    expect(asked(...box(0, 0, 421, 297), ...box(100, 100, 60, 40), ...box(130, 110, 20, 20), threadedBeside)).toEqual([]);
   });
 });

@@ -129,7 +129,11 @@ const isOfSheetSize = (loop: Loop): boolean => {
 };
 
 /** Islands that are no start holes: what is around them is a part with openings, and what is around that no part. */
-const hasOpenings = (inner: readonly Loop[]): boolean => inner.some((loop) => boxOf(loop).maxX - boxOf(loop).minX > START_HOLE);
+const hasOpenings = (inner: readonly Loop[]): boolean => {
+  const wide = inner.map((loop) => boxOf(loop).maxX - boxOf(loop).minX);
+  // One with a start hole is an opening in truth, and islands in it are parts.
+  return wide.length > 0 && wide.every((w) => w > START_HOLE);
+};
 
 /** mm: a small circle in an opening is where the wire is threaded. */
 const START_HOLE = 3;
