@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import react from '@vitejs/plugin-react';
 import { defineConfig, type Plugin, type Rolldown } from 'vite';
 import { MAKE_TEXTS } from './tools/make-texts.ts';
+import { packedAssets } from './tools/packed-assets.ts';
 import { withoutHelp } from './tools/without-help.ts';
 
 /** Help for a field is shown by the page, which has its own copy: the worker checks what was typed, and would carry it in vain. */
@@ -42,7 +43,7 @@ const versionInPage: Rolldown.Plugin & Pick<Plugin, 'transformIndexHtml'> = {
 export default defineConfig({
   root: 'src/app',
   base: '/',
-  plugins: [react(), versionInPage],
+  plugins: [react(), versionInPage, packedAssets],
   // The worker's notes for bundlers are of no use once it is bundled; licences stay.
   worker: {
     format: 'es',

@@ -3,6 +3,7 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
 import { say } from '../text/say.ts';
 import type { JobRecord } from './message/job-record.ts';
 import type { PaperQuestion } from './paper/make.ts';
@@ -13,6 +14,9 @@ import { type ServeOptions, serve } from './serve.ts';
 export const EXAMPLE = 'examples/die-plate/die-plate.job.json';
 export const SQUARE =
   '<svg xmlns="http://www.w3.org/2000/svg" width="30mm" height="30mm" viewBox="0 0 30 30"><path d="M5 5H25V25H5Z" fill="none" stroke="black"/></svg>';
+
+/** A file of the page that lies packed beside itself too. */
+export const LARGE = 'export const numbers = [0, 0, 0];';
 
 export interface TestServer {
   readonly server: Server;
@@ -30,6 +34,8 @@ export const testServer = async (options: Partial<ServeOptions> = {}): Promise<T
   mkdirSync(join(appFolder, 'assets'), { recursive: true });
   writeFileSync(join(appFolder, 'index.html'), '<!doctype html><title>the sheet</title>');
   writeFileSync(join(appFolder, 'assets', 'index-abc123.js'), 'export {};');
+  writeFileSync(join(appFolder, 'assets', 'large-abc123.js'), LARGE);
+  writeFileSync(join(appFolder, 'assets', 'large-abc123.js.gz'), gzipSync(LARGE));
   const folder = join(base, 'kept');
   const asked: PaperQuestion[] = [];
   const told: string[] = [];

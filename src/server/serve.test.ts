@@ -1,6 +1,7 @@
 /** What every route answers to good questions. */
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { gunzipSync } from 'node:zlib';
 import { afterAll, describe, expect, it } from 'vitest';
 import { readDialectFile } from '../job/files/dialects.ts';
 import { jobSchema } from '../job/job.ts';
@@ -10,7 +11,7 @@ import { localMoment } from '../text/print/local.ts';
 import { inputsMark } from './message/answered-from.ts';
 import { errorSchema, shopRecordSchema, summarySchema } from './message/answers.ts';
 import { recordSchema } from './message/job-record.ts';
-import { closeAll, EXAMPLE, form, SQUARE, square, testServer } from './serve.fixture.ts';
+import { closeAll, EXAMPLE, form, LARGE, SQUARE, square, testServer } from './serve.fixture.ts';
 
 afterAll(closeAll);
 
@@ -277,6 +278,26 @@ describe('the page', () => {
       expect([answer.statusCode, errorSchema.parse(answer.json()).error]).toEqual([404, 'not-found']);
     }
     expect((await server.inject({ method: 'POST', url: '/job/abcdefgh' })).statusCode).toBe(405);
+  });
+
+  it('is sent packed to whoever takes that, and is the same then', async () => {
+    const { server } = await testServer();
+    const get = (name: string, encoding: string) => server.inject({ url: `/assets/${name}`, headers: { 'accept-encoding': encoding } });
+    const plain = await get('large-abc123.js', 'identity');
+    expect([plain.headers['content-encoding'], plain.body]).toEqual([undefined, LARGE]);
+    for (const encoding of ['gzip, deflate', 'br, gzip']) {
+      const { headers, rawPayload } = await get('large-abc123.js', encoding);
+      expect(headers).toMatchObject({
+        'content-encoding': 'gzip',
+        vary: 'accept-encoding',
+        'cache-control': 'public, max-age=31536000, immutable',
+      });
+      expect(headers['content-type']).toContain('javascript');
+      expect(gunzipSync(rawPayload).toString()).toBe(LARGE);
+    }
+    // What was not packed goes as it is.
+    const small = await get('index-abc123.js', 'br, gzip');
+    expect([small.statusCode, small.headers['content-encoding'], small.body]).toEqual([200, undefined, 'export {};']);
   });
 
   it('says how it is made where it is not built', async () => {

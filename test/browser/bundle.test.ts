@@ -1,5 +1,6 @@
 /** How much of the page has to be fetched: it may shrink, and grows only by a decision. `npm test` builds it first. */
-import { readdirSync, statSync } from 'node:fs';
+import { readdirSync, readFileSync, statSync } from 'node:fs';
+import { brotliDecompressSync, gunzipSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 
 const ASSETS = 'dist/app/assets';
@@ -19,6 +20,16 @@ describe('the bundle of the page', () => {
   it('has a worker no larger than was decided', () => {
     expect(bytesOf(/^worker-/)).toBeGreaterThan(500_000);
     expect(bytesOf(/^worker-/)).toBeLessThanOrEqual(MOST.worker);
+  });
+
+  it('lies packed beside itself, twice', () => {
+    const workers = readdirSync(ASSETS).filter((f) => /^worker-.*\.js$/.test(f));
+    expect(workers).toHaveLength(1);
+    for (const file of workers.map((f) => `${ASSETS}/${f}`)) {
+      const plain = readFileSync(file);
+      expect(brotliDecompressSync(readFileSync(`${file}.br`)).equals(plain)).toBe(true);
+      expect(gunzipSync(readFileSync(`${file}.gz`)).equals(plain)).toBe(true);
+    }
   });
 
   it('is as a whole no larger than that of 0.3', () => {

@@ -24,11 +24,13 @@ export const pageRoutes = async (server: Server, { appFolder }: Room): Promise<v
     await server.register(fastifyStatic, {
       root: appFolder,
       cacheControl: false,
+      preCompressed: true,
       dotfiles: 'ignore',
       schemaHide: true,
       setHeaders: (reply, path) => {
         // The builder puts a hash of their content into the names of these: what has the name never changes.
         const hashed = path.startsWith(join(appFolder, 'assets') + sep);
+        reply.setHeader('vary', 'accept-encoding');
         reply.setHeader('cache-control', hashed ? 'public, max-age=31536000, immutable' : 'no-cache');
       },
     });
