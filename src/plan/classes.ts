@@ -13,6 +13,12 @@ export const passesOn = (plan: Result, loop: string): NonEmpty<Pass> => classOf(
 /** The passes whose accuracy and finish are the headline: those of the first class. */
 export const mainPasses = ({ passes, classes }: Result): NonEmpty<Pass> => classes?.[0].passes ?? passes;
 
+const SLACK = 1 + 1e-9;
+
+/** Contours on which less comes out than is asked of them, by passes alone; none where all contours are asked the same. */
+export const fallingShort = ({ classes }: Result): readonly PlannedClass[] =>
+  (classes ?? []).filter(({ asked, accuracy, finish }) => accuracy.value > asked.tolerance * SLACK || finish.value > asked.finish * SLACK);
+
 /** Each family of passes once, in the order of the plan. */
 export const familiesIn = (plan: Result): NonEmpty<NonEmpty<Pass>> => {
   const { passes, classes } = plan;

@@ -9,6 +9,7 @@ export type { Contour } from '../geometry/contour.ts';
 export type { Point } from '../geometry/segment.ts';
 export type { Caution, Material } from '../physics/material/material.ts';
 export type { OtherEdge, OtherWay, OtherWays } from '../physics/other-process/other-question.ts';
+export { fallingShort } from '../plan/classes.ts';
 export type { NumberedContour } from '../plan/numbered.ts';
 export type { OpenCutPlan, OpenEnd } from '../plan/open-line.ts';
 export type { ContourPlan, CutPlan, Pass } from '../plan/plan.ts';

@@ -92,7 +92,7 @@ describe('programs from elsewhere', () => {
     await verdict('as sent.txt', 'proven');
     await verdict('spoilt.dxf', 'not proven');
     // In a higher block the gap is wider, and so are the offsets: an inside arc of that program is too narrow for them.
-    await edit(page, 'height', '40');
+    await edit(page, 'height', '100');
     await page.locator('.prove-other').scrollIntoViewIfNeeded();
     await verdict('as sent.txt', 'not proven');
     await page.getByRole('button', { name: 'Undo: thickness' }).click();

@@ -74,7 +74,7 @@ describe('on a tablet, by touch', () => {
   });
 
   it('a change that would cut too deep is not let through without a warning', async () => {
-    await measured(page, '28,006', '28');
+    await measured(page, '28,05', '28');
     await page.locator('.run .warning', { hasText: 'Do not set these' }).waitFor();
   });
 

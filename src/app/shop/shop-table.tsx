@@ -25,6 +25,12 @@ interface CellAt {
 
 const MARK = decimalMark();
 
+/** What is typed into a cell of money counts in the currency of its own row. */
+const typedInCurrency =
+  (table: ShopTableProps['table'], currencyIn: (row: Input) => string) =>
+  (row: Input, column: Column, text: string): Input =>
+    withTyped(table, row, inCurrency(table, column, currencyIn(row)), text, currencyIn(row));
+
 export const ShopTable = ({ table, record, faults, onEdit }: ShopTableProps): ReactNode => {
   const words = useWords().shop;
   const title = useId();
@@ -32,10 +38,7 @@ export const ShopTable = ({ table, record, faults, onEdit }: ShopTableProps): Re
   const currencies = currenciesOf(record, table, today());
   const columns = columnsOf(table, currencies.join(' | '));
   const currencyIn = (row: Input): string => currencyOfRow(record, table, row, today());
-  const typed = (row: Input, column: Column, text: string): Input => {
-    const currency = currencyIn(row);
-    return withTyped(table, row, inCurrency(table, column, currency), text, currency);
-  };
+  const typed = typedInCurrency(table, currencyIn);
   const [at, setAt] = useState<CellAt>();
   const [told, setTold] = useState('');
   const put = (next: readonly Input[], cells: readonly { readonly row: number; readonly column: string }[], basis: string): void => {
@@ -83,14 +86,7 @@ export const ShopTable = ({ table, record, faults, onEdit }: ShopTableProps): Re
       </button>
       <span role="status">{told}</span>
       {at === undefined || rows[at.row] === undefined ? null : (
-        <BasisLine
-          table={table}
-          record={record}
-          row={rows[at.row] as Input}
-          at={at}
-          column={columns[at.column] as Column}
-          onEdit={onEdit}
-        />
+        <BasisLine {...{ table, record, at, onEdit }} row={rows[at.row] as Input} column={columns[at.column] as Column} />
       )}
     </section>
   );

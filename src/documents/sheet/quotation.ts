@@ -2,9 +2,9 @@
 
 import type { Asked, JobFacts, Yes } from '../../result/facts.ts';
 import type { Cheaper, Offer } from '../../result/offer.ts';
-import { type Estimate, isOver } from '../../result/shown.ts';
+import { type Estimate, fallingShort, isOver } from '../../result/shown.ts';
 import { usedByProgram } from '../../result/tolerance-told.ts';
-import { contour, count, fixed, limit, list, mass, mm, money, name, type Part, term, um, unitName } from '../../text/part.ts';
+import { contour, count, fixed, limit, list, mass, mm, money, name, type Part, significant, term, um, unitName } from '../../text/part.ts';
 import { only, phrases, say, sentences } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { contoursIn } from '../../text/within.ts';
@@ -45,6 +45,10 @@ const offered = ({ head, asked, outcome, findings }: JobFacts): Text => {
     made,
     within + used <= asked.tolerance ? undefined : words.doubtful(surely(within, asked), limit(asked.tolerance)),
     ...doubtfulSizes(outcome.cut, asked),
+    ...fallingShort(outcome.cut.plan).map((c) => doubtfulContours(c, asked)),
+    isRough(outcome.cut, asked)
+      ? words.doubtfulFinish(um(outcome.cut.plan.finish.value, significant(2)), um(asked.finish, { as: 'given' }))
+      : undefined,
     openQuestions(findings),
     head.inventedRates ? words.invented : undefined,
   ]);
@@ -67,6 +71,16 @@ const doubtfulSizes = ({ budgets }: Yes['cut'], asked: Asked): readonly Text[] =
       ? [words.doubtfulSize(size.of.name, surely(size.total.value / 1000, asked), limit(size.tolerance))]
       : [],
   );
+
+const doubtfulContours = ({ loops, asked: required, accuracy, finish }: ReturnType<typeof fallingShort>[number], asked: Asked): Text =>
+  words.doubtfulContours(
+    list(loops.map(contour), 'and'),
+    only(list([surely(accuracy.value, asked), words.ra(um(finish.value, significant(2)))], 'comma')),
+    only(list([limit(required.tolerance), words.ra(um(required.finish, { as: 'given' }))], 'comma')),
+  );
+
+/** Passes that somebody insists on may leave a coarser face than is asked for. */
+const isRough = ({ plan }: Yes['cut'], { finish }: Asked): boolean => plan.classes === undefined && plan.finish.value > finish * (1 + 1e-9);
 
 const openQuestions = (findings: JobFacts['findings']): Text | undefined => {
   const open = openQueries(findings).reduce((sum, f) => sum + (f.stands ?? 1), 0);
@@ -219,6 +233,10 @@ const words = phrases('quotation', {
   openMore: (questions: number) => say`This holds once the ${{ questions: count(questions, 'question') }} below are answered.`,
   doubtfulSize: (size: string, expected: Text, asked: Part) =>
     say`On ${{ size: name(size) }} we expect ${{ expected }} and cannot be certain of ${{ asked }}.`,
+  doubtfulContours: (loops: Part, expected: Text, required: Text) =>
+    say`On ${{ loops }} we expect ${{ expected }} and cannot be certain of ${{ required }}.`,
+  doubtfulFinish: (expected: Part, asked: Part) => say`We expect Ra ${{ expected }} and cannot be certain of Ra ${{ asked }}.`,
+  ra: (value: Part) => say`Ra ${{ ra: value }}`,
   invented: say`The prices are worked out with invented rates and are no offer.`,
   doubtful: (expected: Text, asked: Part) => say`We expect ${{ expected }} and cannot be certain of ${{ asked }}.`,
   cannot: say`We cannot make this part as drawn.`,

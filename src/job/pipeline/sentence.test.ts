@@ -55,6 +55,19 @@ describe('a yes', () => {
     expect(sentence(withJob({ sizes: [{ ...size, tolerance: 0.05 }] }))).toMatch(/^Yes\. A /);
   });
 
+  it('names contours and finishes that the passes asked for do not reach, in the quotation too', () => {
+    const contours = { L5: { passes: 1 }, L3: { finish: 0.4 } };
+    expect(sentence(withJob({ contours }))).toMatch(/^Yes, but what is required of L5 is in doubt\. A /);
+    expect(quoted(withJob({ contours }))).toMatch(
+      /On L5 we expect ±0\.03\d+ mm \(k = 2, about 95 %\), Ra 2\.\d µm and cannot be certain of ±0\.008 mm, Ra 0\.8 µm\./,
+    );
+    expect(sentence(withJob({ contours: { L3: { finish: 0.4 } } }))).toMatch(/^Yes\. A /);
+    expect(quoted(withJob({ contours: { L3: { finish: 0.4 } } }))).not.toContain('certain');
+    const rough = withJob({ passes: 1, tolerance: 0.05 });
+    expect(sentence(rough)).toMatch(/^Yes, but the finish is in doubt\. A /);
+    expect(quoted(rough)).toMatch(/We expect Ra 2\.\d µm and cannot be certain of Ra 0\.8 µm\./);
+  });
+
   it('says that metal is not in the price, asks where the shop supplies it, and says what was entered', () => {
     expect(sentence(die)).toMatch(/ EUR for one piece, without material, at invented rates\.$/);
     const asked = factsOf(withJob({ stock: { suppliedBy: 'shop' } }));

@@ -4,14 +4,14 @@ import { isOver } from '../../accuracy/budget.ts';
 import type { PlanBudgets } from '../../accuracy/budget-of-plan.ts';
 import type { Estimate } from '../../estimate/estimate.ts';
 import type { Material } from '../../physics/material/material.ts';
-import { familiesIn } from '../../plan/classes.ts';
+import { fallingShort, familiesIn } from '../../plan/classes.ts';
 import type { CutPlan } from '../../plan/plan.ts';
 import type { Proof } from '../../proof/proof.ts';
 import { confidenceTold } from '../../quantity/confidence.ts';
 import { type FinishRule, finishRuleWords } from '../../quantity/finish-rule.ts';
 import type { Finding } from '../../text/finding.ts';
 import { located } from '../../text/located.ts';
-import { count, duration, limit, list, money, name, type Part, promised, quantity, significant, um } from '../../text/part.ts';
+import { contour, count, duration, limit, list, money, name, type Part, promised, quantity, significant, um } from '../../text/part.ts';
 import { phrases, say, sentences } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { cutHeight, type Job } from '../job.ts';
@@ -72,12 +72,19 @@ const costsOf = ({ job, said, estimate, inventedRates }: Said): Text => {
 };
 
 /** Yes, as far as it is one: limits that the cut is not expected to hold, and questions that nobody has answered. */
-const verdictOf = ({ job, within, used, budgets, findings }: Said): Text => {
+const verdictOf = ({ job, plan, within, used, budgets, findings }: Said): Text => {
   const sizes = (budgets?.sizes ?? []).flatMap((size) => (size.of.kind === 'size' && isOver(size) ? [name(size.of.name)] : []));
   const questions = findings.filter((f) => f.severity === 'doubt').reduce((sum, f) => sum + (f.stands ?? 1), 0);
-  const doubts = [...(within + used <= job.tolerance ? [] : [words.theTolerance]), ...(sizes.length === 0 ? [] : [words.theSizes(sizes)])];
+  const short = fallingShort(plan).flatMap((c) => c.loops.map(contour));
+  const inDoubt = [...sizes, ...short];
+  const isRough = plan.classes === undefined && plan.finish.value > job.finish * (1 + 1e-9);
+  const doubts = [
+    ...(within + used <= job.tolerance ? [] : [words.theTolerance]),
+    ...(isRough ? [words.theFinish] : []),
+    ...(inDoubt.length === 0 ? [] : [words.theSizes(inDoubt)]),
+  ];
   if (doubts.length === 0) return questions === 0 ? words.plainYes : (questions === 1 ? words.ifOne : words.ifMore)(questions);
-  const doubtful = (doubts.length > 1 || sizes.length > 1 ? words.inDoubt : words.isInDoubt)(doubts);
+  const doubtful = (doubts.length > 1 || inDoubt.length > 1 ? words.inDoubt : words.isInDoubt)(doubts);
   return sentences([doubtful, questions === 0 ? undefined : (questions === 1 ? words.openOne : words.openMore)(questions)]);
 };
 
@@ -124,6 +131,7 @@ const words = phrases('answer', {
   isInDoubt: (doubts: readonly Text[]) => say`Yes, but ${{ doubts: list(doubts, 'and') }} is in doubt.`,
   inDoubt: (doubts: readonly Text[]) => say`Yes, but ${{ doubts: list(doubts, 'and') }} are in doubt.`,
   theTolerance: say`the tolerance`,
+  theFinish: say`the finish`,
   theSizes: (sizes: readonly Part[]) => say`what is required of ${{ sizes: list(sizes, 'and') }}`,
   material: (material: Material) => say`${{ material: name(material.name) }}`,
   materialAssumed: (material: Material) => say`${{ material: name(material.name) }} (assumed)`,

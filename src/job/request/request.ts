@@ -74,14 +74,7 @@ export const requestOf = (drawing: Drawing, asked: JobRun, material: Material): 
   const lastDigit = question.resolution.unit * 10 ** -question.resolution.decimals;
   const around = aroundOf(sorted, blockFor(sorted, question));
   const fitOf = (id: string): number => Math.max(run.shape?.fitDeviation ?? 0, fits.get(id) ?? 0);
-  const sure = {
-    confidence: job.confidence,
-    beside: besideProfile(around, { material, temperatures: { ...chilled, ...job.temperature } }),
-    reserve: Math.min(
-      allowedTo(job),
-      sorted.cut.reduce((most, { loop }) => Math.max(most, fitOf(loop.id)), lastDigit * Math.SQRT1_2),
-    ),
-  };
+  const coarsest = sorted.cut.reduce((most, { loop }) => Math.max(most, fitOf(loop.id)), lastDigit * Math.SQRT1_2);
   return {
     kind: 'request',
     request: {
@@ -93,7 +86,7 @@ export const requestOf = (drawing: Drawing, asked: JobRun, material: Material): 
       })),
       lines: open.lines,
       blockLoop: block === undefined ? undefined : { id: block.id, contour: block.contour },
-      question: scaledQuestion({ ...question, ...sure, loops: aimed.loops }, scaled),
+      question: scaledQuestion({ ...question, ...promiseOf(job, material, around, coarsest), loops: aimed.loops }, scaled),
       around,
       scaled,
       datum,
@@ -111,6 +104,18 @@ export const requestOf = (drawing: Drawing, asked: JobRun, material: Material): 
     },
   };
 };
+
+/** How sure the promise has to be, what else goes off besides the cut, and what the program itself takes of the tolerance, mm. */
+const promiseOf = (
+  job: Job,
+  material: Material,
+  around: Around,
+  coarsest: number,
+): Pick<PlanQuestion, 'confidence' | 'beside' | 'reserve'> => ({
+  confidence: job.confidence,
+  beside: besideProfile(around, { material, temperatures: { ...chilled, ...job.temperature } }),
+  reserve: Math.min(allowedTo(job), coarsest),
+});
 
 const noContour = (): Finding =>
   find('no-closed-contour', say`The drawing has no closed contour to cut.`, {
