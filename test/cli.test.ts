@@ -225,7 +225,7 @@ describe('kerfwright correct', () => {
     const down = await kerfwright('correct', die, '--measured', 'L2: 27.994 of 28 at 20', 'L3: 21.994 of 22 at 20');
     expect(down.status).toBe(0);
     expect(down.stdout).toMatch(/down by 3\.0 µm/);
-    const up = await kerfwright('correct', die, '--measured', 'L2: 28.006 of 28 at 20', '--json');
+    const up = await kerfwright('correct', die, '--measured', 'L2: 28.036 of 28 at 20', '--json');
     expect(up.status).toBe(1);
     expect(JSON.parse(up.stdout)).toMatchObject({ safe: false, findings: [{ code: 'correction-arc-too-tight' }] });
   });

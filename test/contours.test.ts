@@ -101,7 +101,7 @@ describe('a size on a contour', () => {
   it('that is not the one drawn is refused with both, and so is a zone that no table has', () => {
     const unlike = asked({ L3: { size: '22 H7' } });
     expect(unlike.findings.map((f) => f.code)).toEqual(['contour-size-unusable']);
-    expect(printPlain(there(unlike.findings[0]).text)).toBe('L3: 22 H7 is asked, and the nearest size across it is 20 mm.');
+    expect(printPlain(there(unlike.findings[0]).text)).toBe('L3: 22 H7 is required, and the nearest size across it is 20 mm.');
     expect(unlike.aims.size).toBe(0);
     expect(asked({ L3: { size: '20 Z7' } }).findings.map((f) => f.code)).toEqual(['contour-size-unusable']);
   });

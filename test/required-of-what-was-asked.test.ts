@@ -28,7 +28,12 @@ const WARM = { cutting: 35, measuring: 20, swing: 1, scale: false } as const;
 
 /** Each with a sentence that holds the cut against a wish, and the fields of that wish. */
 const HELD: readonly (readonly [name: string, job: Partial<Job>, fields: readonly string[], sentence: RegExp])[] = [
-  ['as it comes', {}, ['tolerance', 'finish'], /±0\.\d+ mm expected, ±0\.02 mm (required|assumed); .*Ra 1\.6 µm (required|assumed)/],
+  [
+    'as it comes',
+    {},
+    ['tolerance', 'finish'],
+    /±0\.\d+ mm expected \(k = 2, about 95 %\), ±0\.02 mm (required|assumed); .*Ra 1\.6 µm (required|assumed)/,
+  ],
   [
     'with too few passes, and warm',
     { passes: 1, tolerance: 0.004, finish: 0.4, temperature: WARM },

@@ -85,9 +85,9 @@ const rowsOf = (file: string, module: { checks?: readonly CheckRow[] }): readonl
   return module.checks;
 };
 
-/** Ids as the code writes them: source: 'iso-1', or const source = 'iso-1'. A sentence ('the drawing') is no id. */
+/** Ids as the code writes them: source: 'iso-1', const source = 'iso-1', or source: { file: 'iso-1' }. A sentence ('the drawing') is no id. */
 const namedSources = (text: string): readonly string[] =>
-  [...text.matchAll(/\bsource(?:\s*:|\s*=)\s*'([^']+)'/g)].map(([, id]) => id ?? '').filter((id) => /^[a-z0-9-]+$/.test(id));
+  [...text.matchAll(/\bsource(?:\s*:|\s*=)\s*(?:\{ file: )?'([^']+)'/g)].map(([, id]) => id ?? '').filter((id) => /^[a-z0-9-]+$/.test(id));
 
 const formulasOf = (file: string, module: Readonly<Record<string, unknown>>): CheckCollection['formulas'] =>
   Object.entries(module).flatMap(([identifier, value]) =>

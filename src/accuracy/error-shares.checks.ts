@@ -18,7 +18,7 @@ export const checks: readonly CheckRow[] = [
     ] as const
   ).map(
     ([confidence, value]): CheckRow => ({
-      id: `C-promise-k${confidence}`,
+      id: `CP-promise-k${confidence}`,
       source: 'common-practice',
       place: 'an error budget worked by hand: 1.55 µm systematic, 2.19 µm random',
       how: 'recomputed',

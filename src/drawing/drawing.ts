@@ -82,6 +82,8 @@ export interface ReadOptions {
   /** Largest distance in mm between a fitted arc and the curve it stands for. Default 0.0005 mm. */
   readonly fit?: number | undefined;
   readonly limits?: Partial<ReadLimits> | undefined;
+  /** Nothing but the work is drawn: no borders, title blocks and views are looked for. */
+  readonly alone?: boolean | undefined;
 }
 
 /** Beyond these the file is refused, by name. */

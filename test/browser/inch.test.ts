@@ -44,7 +44,7 @@ describe('in inch, by somebody who writes decimals with a comma', () => {
     const before = await kept();
     const sentence = await inInch();
     expect(sentence).toContain('0,5 in thick');
-    expect(sentence).toMatch(/: ±0,000\d+ in expected, ±0,000\d+ in required/);
+    expect(sentence).toMatch(/: ±0,000\d+ in expected \(k = 2, about 95 %\), ±0,000\d+ in required/);
     expect(sentence).toMatch(/Ra \d+(,\d+)? µin expected, Ra 31,5 µin required/);
     expect(sentence).toMatch(/costs [\d.]+,\d\d EUR/);
     expect(sentence).not.toMatch(/\d (mm|µm)\b(?! brass| coated| wire)/);

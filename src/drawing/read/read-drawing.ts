@@ -95,12 +95,14 @@ const judged = (file: DrawnFile, units: DrawingUnits, tolerances: Tolerances, op
   const names = loops.map((loop, i) => ({ id: loopName(i), hidden: loop.hidden, segments: loop.contour.segments }));
   const conflicts = conflictsOf(loops, TOUCHING, work);
   const tangled = new Set(conflicts.flatMap((c) => (c.first === c.second ? [c.first] : [])));
-  const beside = besideWork(finishedLoops(loops, nestingOfVisible(loops, tolerances.same, work), units), {
+  const nested = finishedLoops(loops, nestingOfVisible(loops, tolerances.same, work), units);
+  const around = {
     known: new Map(loops.map((loop, i) => [loopName(i), loop.construction])),
     chains: finishedChains(chains, units),
     titled: file.titled === true,
     units,
-  });
+  };
+  const beside = options.alone === true ? { loops: nested, findings: [] } : besideWork(nested, around);
   const finished = beside.loops;
   return {
     state: file.state,

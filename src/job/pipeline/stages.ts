@@ -32,7 +32,8 @@ import { withStopsTold } from './stops-told.ts';
 
 export const drawingOf = (run: JobRun): Drawing => {
   const { drawing, drawingName, job, memory = noMemory } = run;
-  const options = { join: job.join, units: job.units };
+  // A part by numbers is drawn by us: letters of one height are no views of each other.
+  const options = { join: job.join, units: job.units, alone: job.shape !== undefined };
   return takenOf(
     memory.recall('drawing', drawingKey(run), () => readDrawing(drawing, drawingName, options)),
     job,

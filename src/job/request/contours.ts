@@ -213,7 +213,7 @@ const words = phrases('contours', {
   zone: (reason: string) => say`${{ reason: name(reason) }}`,
   openLine: (size: string) => say`${{ size: name(size) }} is asked of an open line, which has no size across it`,
   unlike: (size: string, nearest: number) =>
-    say`${{ size: name(size) }} is asked, and the nearest size across it is ${{ nearest: quantity(nearest, 'mm', EXACT) }}`,
+    say`${{ size: name(size) }} is required, and the nearest size across it is ${{ nearest: quantity(nearest, 'mm', EXACT) }}`,
   limits: (low: number, high: number) => say`${{ low: quantity(low, 'mm', EXACT) }} to ${{ high: quantity(high, 'mm', EXACT) }}`,
   asDrawn: say`as it is drawn`,
   outward: (by: number) => say`the contour moved ${{ by: quantity(by, 'µm', HUNDREDTHS) }} a side outward`,
