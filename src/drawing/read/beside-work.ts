@@ -3,12 +3,14 @@ import type { Finding } from '../../text/finding.ts';
 import type { Aside, DrawingUnits, Loop } from '../drawing.ts';
 import { takenOf } from '../left-out.ts';
 import { reportConstruction } from './construction.ts';
-import { bordersOf, type Evidence, reportBorders } from './report-border.ts';
+import { bordersOf, type Evidence, linesOfBorders, reportBorders } from './report-border.ts';
 import { reportTables, tablesOf } from './report-table.ts';
 import { reportViews, viewsOf } from './report-view.ts';
 
 export interface BesideWork {
   readonly loops: readonly Loop[];
+  /** Ids of open lines that the questions speak of already. */
+  readonly lines: ReadonlySet<string>;
   readonly findings: readonly Finding[];
 }
 
@@ -30,12 +32,14 @@ export const besideWork = (loops: readonly Loop[], { known, units, chains, title
     borders.map(({ loop, kind }) => [loop.id, kind]),
   );
   const views = viewsOf(workOf(second, units));
+  const lines = linesOfBorders(borders, chains);
   return {
     loops: second,
+    lines,
     findings: [
       ...reportConstruction(loops, known, units),
       ...reportTables(tables, units),
-      ...reportBorders(borders, units),
+      ...reportBorders(borders, lines.size, units),
       ...reportViews(views, units),
     ],
   };

@@ -102,7 +102,7 @@ const judged = (file: DrawnFile, units: DrawingUnits, tolerances: Tolerances, op
     titled: file.titled === true,
     units,
   };
-  const beside = options.alone === true ? { loops: nested, findings: [] } : besideWork(nested, around);
+  const beside = options.alone === true ? { loops: nested, lines: NONE, findings: [] } : besideWork(nested, around);
   const finished = beside.loops;
   return {
     state: file.state,
@@ -122,13 +122,15 @@ const judged = (file: DrawnFile, units: DrawingUnits, tolerances: Tolerances, op
         finished.filter((_, i) => !tangled.has(i)),
         units,
       ),
-      ...reportChains(chains, units, tolerances.join),
+      ...reportChains(chains, units, tolerances.join, beside.lines),
       ...beside.findings,
       ...reportHidden(finished),
       ...reportEmpty(finished, chains.length, file),
     ]),
   };
 };
+
+const NONE: ReadonlySet<string> = new Set();
 
 /** mm: loops this near to each other touch; a thousandth of the finest step of a machine. */
 const TOUCHING = 1e-6;

@@ -17,6 +17,18 @@ const plain = box(100, 100, 60, 40);
 const part = [...plain, ...box(110, 110, 20, 20)];
 
 describe('the border of a sheet', () => {
+  it('speaks of its grid and marks itself, and of no line of the work', () => {
+    const grid = [90, 190, 290].flatMap((at) => [lineTags(at, 0, at, 297, 'grid'), lineTags(0, at - 35, 420, at - 35, 'grid')]);
+    const open = lineTags(105, 105, 130, 120, 'part');
+    const { findings } = readDrawing(
+      asciiDxf(dxfTags({ units: 4, entities: [...box(0, 0, 420, 297, 'lines'), ...grid, ...plain, open] })),
+      'a.dxf',
+    );
+    expect(sentenceOf(findings.find((f) => f.code === 'looks-like-border'))).toContain('6 open lines end on it');
+    expect(findings.filter((f) => f.code === 'open-chain').map(sentenceOf)).toEqual([expect.stringContaining('on layer part')]);
+    expect(findings.filter((f) => f.code === 'chain-ends-on-loop')).toEqual([]);
+  });
+
   it.each([
     ['of ISO size', box(0, 0, 420, 297, 'lines'), 'L1 on layer lines, 420 mm by 297 mm, looks like'],
     ['standing', box(0, 0, 297, 420, 'lines'), '297 mm by 420 mm'],

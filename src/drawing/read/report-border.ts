@@ -5,8 +5,9 @@ import { type Bounds, boundsOf } from '../../geometry/measure.ts';
 import type { Point } from '../../geometry/segment.ts';
 import { firstItem, grouped, isFilled, lastItem } from '../../sequence/sequence.ts';
 import { type Finding, remedy } from '../../text/finding.ts';
-import { contour, length, list, name, type Part, term } from '../../text/part.ts';
-import { phrases, say } from '../../text/say.ts';
+import { contour, count, length, list, name, type Part, term } from '../../text/part.ts';
+import { phrases, say, sentences } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import type { DrawingUnits, Loop, OpenChain } from '../drawing.ts';
 import { find } from '../findings.ts';
 import { spot } from '../place-in-file.ts';
@@ -77,20 +78,32 @@ const isFrameWithin = (inner: Loop, outer: Loop): boolean => {
 
 /** Marks of zones on all sides, lines of a grid both ways, or lines that part off a corner for the title block. */
 const linesOfFrame = (box: Bounds, chains: readonly OpenChain[]): boolean => {
+  const kinds = chains.map((chain) => kindOfLine(chain, box));
+  const many = (kind: LineOfFrame): number => kinds.filter((k) => k === kind).length;
+  return many('tick') >= 4 || (many('across') >= 2 && many('up') >= 2) || many('corner') >= 3;
+};
+
+type LineOfFrame = 'tick' | 'across' | 'up' | 'corner';
+
+/** What a line within a border is there for, if it is upright and of the border. */
+const kindOfLine = ({ path, hidden }: OpenChain, box: Bounds): LineOfFrame | undefined => {
+  if (hidden || uprightEdges(path) === undefined) return undefined;
+  const of = mergedBounds(path.segments.map(boundsOf));
+  if (!isWithin(of, widened(box, SHEET_WITHIN))) return undefined;
   const [wide, high] = [box.maxX - box.minX, box.maxY - box.minY];
-  const lines = chains.filter((c) => !c.hidden && uprightEdges(c.path) !== undefined);
-  let [ticks, across, up, corner] = [0, 0, 0, 0];
-  for (const { path } of lines) {
-    const of = mergedBounds(path.segments.map(boundsOf));
-    if (!isWithin(of, widened(box, SHEET_WITHIN))) continue;
-    const [w, h] = [of.maxX - of.minX, of.maxY - of.minY];
-    const ends = [firstItem(path.segments).from, lastItem(path.segments).to].filter((end) => isOnEdge(end, box)).length;
-    if (path.segments.length === 1 && ends === 1 && w + h <= TICK * Math.min(wide, high)) ticks += 1;
-    else if (ends === 2 && h <= SHEET_WITHIN && w >= wide - SHEET_WITHIN) across += 1;
-    else if (ends === 2 && w <= SHEET_WITHIN && h >= high - SHEET_WITHIN) up += 1;
-    else if (isInCorner(of, box)) corner += 1;
-  }
-  return ticks >= 4 || (across >= 2 && up >= 2) || corner >= 3;
+  const [w, h] = [of.maxX - of.minX, of.maxY - of.minY];
+  const ends = [firstItem(path.segments).from, lastItem(path.segments).to].filter((end) => isOnEdge(end, box)).length;
+  if (path.segments.length === 1 && ends === 1 && w + h <= TICK * Math.min(wide, high)) return 'tick';
+  if (ends === 2 && h <= SHEET_WITHIN && w >= wide - SHEET_WITHIN) return 'across';
+  if (ends === 2 && w <= SHEET_WITHIN && h >= high - SHEET_WITHIN) return 'up';
+  return isInCorner(of, box) ? 'corner' : undefined;
+};
+
+/** Ids of the open lines that are marks of a border's zones, or a grid in it. What lies in the corner of its title block may be of the work as well. */
+export const linesOfBorders = (borders: readonly Border[], chains: readonly OpenChain[]): ReadonlySet<string> => {
+  const boxes = borders.filter((b) => b.kind === 'border').map((b) => boxOf(b.loop));
+  const isOf = (chain: OpenChain): boolean => boxes.some((box) => ['tick', 'across', 'up'].includes(kindOfLine(chain, box) ?? ''));
+  return new Set(chains.filter(isOf).map((chain) => chain.id));
 };
 
 const isOnEdge = ({ x, y }: Point, { minX, minY, maxX, maxY }: Bounds): boolean =>
@@ -106,7 +119,7 @@ const ON_EDGE = 0.01;
 const TICK = 0.08;
 
 /** One question for all of them. */
-export const reportBorders = (borders: readonly Border[], units: DrawingUnits): Finding[] => {
+export const reportBorders = (borders: readonly Border[], lines: number, units: DrawingUnits): Finding[] => {
   if (!isFilled(borders)) return [];
   const [{ loop: first }] = borders;
   const { minX, minY, maxX, maxY } = boxOf(first);
@@ -114,13 +127,15 @@ export const reportBorders = (borders: readonly Border[], units: DrawingUnits): 
   const loops = list(ids.map(contour), 'and');
   const what = borders.some((b) => b.kind === 'border') ? (ids.length === 1 ? words.one : words.many) : words.edge;
   return [
-    find('looks-like-border', what(loops, maxX - minX, maxY - minY, first.layer), {
+    find('looks-like-border', sentences([what(loops, maxX - minX, maxY - minY, first.layer), linesTold(lines)]), {
       place: { ...spot({ x: minX, y: minY }, units), loop: first.id },
       done: words.leftOut,
       remedy: remedy(words.confirm(loops, first.id), { field: 'without', value: ids }),
     }),
   ];
 };
+
+const linesTold = (lines: number): Text | undefined => (lines === 0 ? undefined : (lines === 1 ? words.line : words.lines)(lines));
 
 const isOfSheetSize = (loop: Loop): boolean => {
   const { minX, minY, maxX, maxY } = boxOf(loop);
@@ -166,6 +181,8 @@ const FRAMES: readonly (readonly [long: number, short: number])[] = SHEETS.slice
 const SHEET_WITHIN = 0.5;
 
 const words = phrases('borders', {
+  line: (_: number) => say`1 open line ends on it as marks and grids of a sheet do and is not cut.`,
+  lines: (lines: number) => say`${{ lines: count(lines) }} open lines end on it as marks and grids of a sheet do and are not cut.`,
   leftOut: say`It is left out unless you say otherwise: nothing is cut along it, and what lies in it is taken by itself.`,
   confirm: (loops: Part, first: string) =>
     say`Confirm that ${{ loops }} is left out (${{ without: term('without') }}); if it is a part, set ${{ field: term(`kept.${first}`) }} to punch, if it is the edge of the block, set ${{ outline: term('outline') }} to block.`,

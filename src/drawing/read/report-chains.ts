@@ -15,10 +15,12 @@ import { point, spot } from '../place-in-file.ts';
 
 type NamedChain = FoundChain & { readonly id: string };
 
-/** One finding per open chain, with both its ends and what they lie near to. */
-export const reportChains = (chains: readonly NamedChain[], units: DrawingUnits, join: number): Finding[] => {
+/** One finding per open chain, with both its ends and what they lie near to. @param told ids of chains that another finding speaks of. */
+export const reportChains = (chains: readonly NamedChain[], units: DrawingUnits, join: number, told: ReadonlySet<string>): Finding[] => {
   const gaps = gapsOf(chains, join);
-  return chains.flatMap((chain, i) => [reportOpen(chain, itemAt(gaps, i), { units, join }), ...reportOnLoop(chain, units)]);
+  return chains.flatMap((chain, i) =>
+    told.has(chain.id) ? [] : [reportOpen(chain, itemAt(gaps, i), { units, join }), ...reportOnLoop(chain, units)],
+  );
 };
 
 /** The end of a chain nearest to one of this chain's ends. */
