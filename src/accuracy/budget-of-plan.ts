@@ -39,8 +39,9 @@ export interface PlanBudgets {
 /** The plan must have passes and contours, as every plan that can be cut has. */
 export const budgetsOf = (plan: CutPlan, question: PlanBudgetQuestion): PlanBudgets => {
   const { around } = question;
+  const passes = mainPasses(plan);
   const common: Omit<BudgetQuestion, 'of' | 'tolerance'> = {
-    passes: mainPasses(plan),
+    passes,
     machine: question.machine,
     material: question.material,
     opened: around.opened,
@@ -48,7 +49,7 @@ export const budgetsOf = (plan: CutPlan, question: PlanBudgetQuestion): PlanBudg
     temperatures: question.temperatures,
     confidence: question.confidence,
   };
-  const tightest = tightestPath(around.insideRadii, plan.wire.diameter / 2 + lastOf(plan.passes).gap.value);
+  const tightest = tightestPath(around.insideRadii, plan.wire.diameter / 2 + lastOf(passes).gap.value);
   return {
     profile: errorBudget({
       ...common,

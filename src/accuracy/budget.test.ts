@@ -12,6 +12,7 @@ import { printPlain } from '../text/print/print.ts';
 import { errorBudget } from './budget.ts';
 import { budgetFindings, budgetsOf } from './budget-of-plan.ts';
 import type { BudgetQuestion } from './budget-question.ts';
+import { besideProfile } from './errors-around.ts';
 
 const material = (id: string): Material => {
   const found = findMaterial(id);
@@ -105,5 +106,21 @@ describe('an error budget', () => {
     expect(said(false)[0]).toMatch(/expected on the profile, ±1\.0 µm required\./);
     expect(said(true)[0]).toMatch(/expected on the profile, ±1\.0 µm assumed\./);
     expect(said(true)[1]).toMatch(/bore, 16 mm; ±1\.0 µm required\./);
+  });
+
+  it('is what is expected of every family of passes, and that of the first by the passes of the first', () => {
+    const around = { extent: 80, insideRadii: [0.2, 0.25, 4], opened: 0.3 };
+    const temperatures = { cutting: 23, measuring: 22, swing: 0.5 };
+    const asked = { material: material('d2'), temperatures };
+    const job = { ...questionFor(plate()), tolerance: 0.03, confidence: 2.5, beside: besideProfile(around, asked) };
+    const some = planned({ ...job, requirements: { L3: { finish: 0.4, tolerance: 0.02 }, L4: { finish: 3.2, tolerance: 0.2 } } });
+    expect(some.classes).toHaveLength(3);
+    for (const { passes, accuracy } of there(some.classes)) {
+      const alone = { ...some, passes, classes: undefined };
+      const { profile } = budgetsOf(alone, { ...job, ...asked, sizes: [], around });
+      expect(profile.total.value / 1000).toBeCloseTo(accuracy.value, 9);
+      if (passes === some.classes?.[0].passes)
+        expect(budgetsOf(some, { ...job, ...asked, sizes: [], around }).profile.total.value).toBe(profile.total.value);
+    }
   });
 });

@@ -117,7 +117,7 @@ const measures = ({ finish, tolerance, insideCorner, measuring, sizes, plan, mat
 const limitsOn = (plan: CutPlan, id: string, ofJob: { readonly tolerance: number; readonly within: number }): typeof ofJob => {
   const own = classOf(plan, id);
   if (own === undefined) return ofJob;
-  return { tolerance: own.asked.tolerance, within: own === plan.classes?.[0] ? ofJob.within : own.accuracy.value };
+  return { tolerance: own.asked.tolerance, within: own.accuracy.value };
 };
 
 /** What the passes on a contour leave of its face, where they are not those of the first class: one pass has the finish of one pass. */
