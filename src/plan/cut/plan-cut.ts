@@ -163,11 +163,11 @@ const resultOf = (question: ShopAsked & WorkAsked, { wire, families }: WireWithP
 const lastingOf = (
   question: ShopAsked & WorkAsked,
   wire: Wire,
-  { rows, shift, base, classes }: Family,
+  { rows, shift, classes }: Family,
 ): Pick<WireResult, 'accuracy' | 'shift' | 'finish'> => {
   const last = lastOf(rows);
   const accuracy = withShift(accuracyFigure(conditionsOf(wire, question), rows, { ...question, ...classes[0].asked }), shift);
-  return { accuracy: base === 0 ? accuracy : { ...accuracy, key: `${accuracy.key}.${base + 1}` }, shift, finish: last.ra };
+  return { accuracy, shift, finish: last.ra };
 };
 
 /** What the wire that comes nearest would leave of each contour. */

@@ -91,16 +91,19 @@ export const lastPassOf = (rows: NonEmpty<Pick<LadderRow, 'formError' | 'gap'>>)
   return { formError: formError.value, gap: gap.value, gapDoubt: deviationOf(gap), skims: rows.length - 1 };
 };
 
+/** Figures that are others for each family of passes have keys of their own from the second family on. */
 export const accuracyFigure = (
   { machine, wire }: Pick<CutConditions, 'machine' | 'wire'>,
-  rows: NonEmpty<Pick<LadderRow, 'formError' | 'gap'>>,
+  rows: NonEmpty<Pick<LadderRow, 'number' | 'formError' | 'gap'>>,
   { confidence = usualConfidence, beside = nothingBeside }: Sureness,
 ): Figure => {
   const { formError, gap } = lastOf(rows);
   const { skims } = lastPassOf(rows);
-  const share = (name: keyof typeof shareNames, value: number): Figure =>
+  const [{ number: first }] = rows;
+  const ofFamily = (key: string): string => (first === 1 ? key : `${key}.${first}`);
+  const share = (name: keyof typeof shareNames, value: number, key = `accuracy.${name}`): Figure =>
     given({
-      key: `accuracy.${name}`,
+      key,
       name: shareNames[name],
       value,
       unit: 'µm',
@@ -111,16 +114,16 @@ export const accuracyFigure = (
     profileDeviation,
     {
       formError,
-      corner: share('corner', cornerAt(formError.value, wire.diameter / 2 + gap.value, beside)),
+      corner: share('corner', cornerAt(formError.value, wire.diameter / 2 + gap.value, beside), ofFamily('accuracy.corner')),
       growth: share('growth', beside.growth),
       confidence: confidenceOf(confidence),
       positioning: positioningOf(machine),
-      gap: gapDoubt(gap),
-      stress: share('stress', beside.stress * beside.stressLeft ** skims),
+      gap: gapDoubt(gap, ofFamily('gap.doubt')),
+      stress: share('stress', beside.stress * beside.stressLeft ** skims, ofFamily('accuracy.stress')),
       swing: share('swing', beside.swing),
       repeatability: share('repeatability', beside.repeatability),
     },
-    { key: 'plan.accuracy' },
+    { key: ofFamily('plan.accuracy') },
   );
 };
 
@@ -131,6 +134,7 @@ const shareNames = {
   swing: say('accuracy.share-swing')`temperature variation, as the error budget has it`,
   repeatability: say('accuracy.share-repeatability')`repeatability, as the error budget has it`,
 } as const;
+
 /** With a register set by hand the finished face is off by as much more. */
 const shiftedDeviation: Formula<'deviation' | 'shift'> = {
   name: say('wire.shifted-deviation')`expected profile deviation with registers set by hand`,
@@ -155,12 +159,12 @@ export const shiftInMicrometres: Formula<'shift'> = {
 export const withShift = (accuracy: Figure, shift: Figure | undefined): Figure =>
   shift === undefined
     ? accuracy
-    : apply(shiftedDeviation, { deviation: { ...accuracy, key: 'plan.accuracy-expected' }, shift }, { key: accuracy.key });
+    : apply(shiftedDeviation, { deviation: { ...accuracy, key: `${accuracy.key}-expected` }, shift }, { key: accuracy.key });
 
 /** mm: how far the gap of a pass may be off. */
-export const gapDoubt = (gap: Figure): Figure =>
+export const gapDoubt = (gap: Figure, key = 'gap.doubt'): Figure =>
   given({
-    key: 'gap.doubt',
+    key,
     name: say('wire.gap-doubt')`uncertainty of the gap`,
     value: deviationOf(gap),
     unit: 'mm',

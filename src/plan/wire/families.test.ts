@@ -2,10 +2,12 @@
 
 import { describe, expect, it } from 'vitest';
 import { there } from '../../../test/there.ts';
+import type { Figure } from '../../quantity/figure.ts';
 import { printPlain } from '../../text/print/print.ts';
 import { planCut } from '../cut/plan-cut.ts';
 import { disc, faultsOf, loop, planned, plate, questionFor, rectangle } from '../plan.fixture.ts';
 import type { PlanQuestion } from '../question.ts';
+import { nothingBeside } from '../sureness.ts';
 import { familyFindings } from './families.ts';
 
 const fine = { finish: 0.4, tolerance: 0.006 };
@@ -97,5 +99,21 @@ describe('contours that are asked different things', () => {
     const fed = there(plan.passes.find((p) => p.number === 12));
     expect(fed.feed.key).toBe('pass.12.feed');
     expect(fed.offset.value).toBeGreaterThanOrEqual(fed.offset.low);
+  });
+
+  it('mean the same by a key wherever it stands, in what is expected of them too', () => {
+    const beside = { ...nothingBeside, growth: 1, stress: 3, stressLeft: 0.3, insideRadii: [0.4, 1, 6] };
+    const free = planned(asked({ L3: fine, L4: rough }, { beside }));
+    const offsets = there(free.classes?.[1]).passes.map((p) => p.offset.value + 0.001);
+    const plan = planned(asked({ L3: { ...fine, tolerance: 0.02, offsets }, L4: rough }, { beside }));
+    const values = new Map<string, Set<number>>();
+    const look = (figure: Figure): void => {
+      values.set(figure.key, (values.get(figure.key) ?? new Set()).add(figure.value));
+      figure.from.forEach(look);
+    };
+    for (const { accuracy, finish, shift } of there(plan.classes)) for (const f of [accuracy, finish, shift]) if (f !== undefined) look(f);
+    expect([...values].filter(([, own]) => own.size > 1).map(([key]) => key)).toEqual([]);
+    for (const key of ['plan.accuracy', 'plan.accuracy.11', 'plan.accuracy.21', 'offset.shift.11', 'accuracy.stress.11', 'gap.doubt.21'])
+      expect(values.has(key) ? key : `no ${key}`).toBe(key);
   });
 });

@@ -78,12 +78,7 @@ export const familiesOf = (laddered: NonEmpty<Laddered>): NonEmpty<Family> => {
   const all = [...alike.values()];
   const step = Math.max(...all.map(({ first }) => first.rows.length)) >= STEP ? 2 * STEP : STEP;
   const families = all.map(
-    ({ classes, first: { of: _, rows, ...first } }, i): Family => ({
-      ...first,
-      classes,
-      base: i * step,
-      rows: i === 0 ? rows : inFamily(rows, i * step),
-    }),
+    ({ classes, first: { of: _, ...first } }, i): Family => ({ ...inFamily(first, i * step), classes, base: i * step }),
   );
   return families as unknown as NonEmpty<Family>;
 };
@@ -108,7 +103,9 @@ export const familyFindings = (families: readonly Family[]): readonly Finding[] 
 };
 
 /** The same passes under other numbers, and their figures under other keys. */
-const inFamily = (rows: NonEmpty<LadderRow>, base: number): NonEmpty<LadderRow> => {
+const inFamily = <T extends Pick<Family, 'rows' | 'shift'>>(passes: T, base: number): T => {
+  if (base === 0) return passes;
+  const { rows, shift } = passes;
   const known = new Map<Figure, Figure>();
   const renamed = (figure: Figure): Figure => {
     const done = known.get(figure);
@@ -124,7 +121,7 @@ const inFamily = (rows: NonEmpty<LadderRow>, base: number): NonEmpty<LadderRow> 
     if (isChanged) for (const [leaf, share] of figure.shares) shares.set(renamed(leaf), share);
     return made;
   };
-  return mapFilled(rows, (row) => ({
+  const renumbered = mapFilled(rows, (row) => ({
     number: row.number + base,
     energy: renamed(row.energy),
     gap: renamed(row.gap),
@@ -138,6 +135,7 @@ const inFamily = (rows: NonEmpty<LadderRow>, base: number): NonEmpty<LadderRow> 
     recast: renamed(row.recast),
     formError: renamed(row.formError),
   }));
+  return { ...passes, rows: renumbered, shift: shift && renamed(shift) };
 };
 
 /** What all families of a wire are kept in. */

@@ -34,10 +34,14 @@ export const withOffsets = (rows: NonEmpty<LadderRow>, offsets: readonly number[
   const shift = Math.abs(lastItem(offsets) - last.offset.value);
   return {
     rows: set,
-    shift: shift <= SAME ? undefined : apply(faceShift, { offset: lastOf(set).offset, expected: last.offset }, { key: 'offset.shift' }),
+    shift:
+      shift <= SAME ? undefined : apply(faceShift, { offset: lastOf(set).offset, expected: expectedOf(last) }, { key: 'offset.shift' }),
     findings: [...farFindings(rows, offsets), ...idleFindings(offsets)],
   };
 };
+
+/** Beside the one set by hand, which bears its key. */
+const expectedOf = ({ offset }: LadderRow): Figure => ({ ...offset, key: `${offset.key}-expected` });
 
 /** The stock of the last pass stays 0 by meaning: nothing takes it off any more. */
 const rowWith = (row: LadderRow, value: number, isLast: boolean, d: Figure): LadderRow => {
