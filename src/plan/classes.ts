@@ -1,4 +1,6 @@
 /** What a plan says of one contour where contours are asked different things. */
+import { deviationOf, type Figure } from '../quantity/figure.ts';
+import { aimedFinish, type FinishRule } from '../quantity/finish-rule.ts';
 import { itemAt, type NonEmpty } from '../sequence/sequence.ts';
 import type { Pass, PlannedClass, WireResult } from './plan.ts';
 
@@ -15,9 +17,29 @@ export const mainPasses = ({ passes, classes }: Result): NonEmpty<Pass> => class
 
 const SLACK = 1 + 1e-9;
 
-/** Contours on which less comes out than is asked of them, by passes alone; none where all contours are asked the same. */
-export const fallingShort = ({ classes }: Result): readonly PlannedClass[] =>
-  (classes ?? []).filter(({ asked, accuracy, finish }) => accuracy.value > asked.tolerance * SLACK || finish.value > asked.finish * SLACK);
+/** What a yes is judged by, beside the passes. */
+export interface JudgedBy {
+  readonly finishRule: FinishRule;
+  /** mm of the tolerance that the program itself takes on some contours. */
+  readonly usedOn: (loops: readonly string[]) => number;
+}
+
+/** Contours on which less is to be expected than is asked of them, with everything counted; none where all contours are asked the same. */
+export const fallingShort = ({ classes }: Result, { finishRule, usedOn }: JudgedBy): readonly PlannedClass[] =>
+  (classes ?? []).filter(
+    ({ loops, asked, accuracy, finish }) =>
+      accuracy.value + usedOn(loops) > asked.tolerance * SLACK || isRougher(finish, asked.finish, finishRule),
+  );
+
+/** Whether passes that somebody insists on leave a coarser face than the job asks of all contours alike. */
+export const isTooRough = (
+  { classes, finish }: Pick<WireResult, 'classes' | 'finish'>,
+  asked: { readonly finish: number; readonly finishRule: FinishRule },
+): boolean => classes === undefined && isRougher(finish, asked.finish, asked.finishRule);
+
+/** Under the rule asked: a mean just below the limit leaves half of a face above it. */
+const isRougher = (finish: Figure, limit: number, rule: FinishRule): boolean =>
+  finish.value > aimedFinish(limit, rule, deviationOf(finish) / finish.value) * SLACK;
 
 /** Each family of passes once, in the order of the plan. */
 export const familiesIn = (plan: Result): NonEmpty<NonEmpty<Pass>> => {

@@ -6,12 +6,8 @@ import { phrases, say, symbols } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { column, type WrittenTable } from '../paper.ts';
 
-/** `within`, mm: what is expected of the first class with everything counted. Customers are shown no registers. */
-export const classTable = (
-  classes: NonNullable<CutFacts['plan']['classes']>,
-  within: number,
-  whose: 'shop' | 'customer',
-): WrittenTable => ({
+/** Customers are shown no registers. */
+export const classTable = (classes: NonNullable<CutFacts['plan']['classes']>, whose: 'shop' | 'customer'): WrittenTable => ({
   kind: 'table',
   columns: [
     column(words.contours, 2.4),
@@ -21,11 +17,11 @@ export const classTable = (
     column(words.finish, 1.1, 'right'),
     column(words.finishExpected, 1.1, 'right'),
   ],
-  rows: classes.map(({ loops, asked, passes, accuracy, finish }, i) => [
+  rows: classes.map(({ loops, asked, passes, accuracy, finish }) => [
     list(loops.map((id) => contour(id))),
     ...(whose === 'shop' ? [registersOf(passes.map((p) => p.register))] : []),
     limit(asked.tolerance, 'mm', fixed(4)),
-    limit(Math.ceil((i === 0 ? within : accuracy.value) * 1e4 - 1e-6) / 1e4, 'mm', fixed(4)),
+    limit(Math.ceil(accuracy.value * 1e4 - 1e-6) / 1e4, 'mm', fixed(4)),
     bare(asked.finish, 'µm', { as: 'given' }),
     bare(finish.value, 'µm', significant(2)),
   ]),

@@ -57,10 +57,7 @@ const planSections = (facts: JobFacts, printer: Printer): readonly string[] => {
   const [cut, unit, { datum }] = [cutOf(facts), controlUnit(facts), facts.asked];
   return [
     section(words.passes(result.wire.name), [tableText(passTable(result.passes, hoursOf(facts)?.estimate, unit))]),
-    section(
-      words.classes,
-      cut === undefined || result.classes === undefined ? [] : [tableText(classTable(result.classes, cut.within, 'shop'))],
-    ),
+    section(words.classes, cut === undefined || result.classes === undefined ? [] : [tableText(classTable(result.classes, 'shop'))]),
     section(words.contours, cut === undefined || cut.contours.length === 0 ? [] : [tableText(holeTable(cut.contours, unit, datum))]),
     section(words.openLines, cut?.plan.openCuts === undefined ? [] : [tableText(openTable(cut.plan.openCuts, unit, datum))]),
   ];

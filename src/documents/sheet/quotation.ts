@@ -2,7 +2,7 @@
 
 import type { Asked, JobFacts, Yes } from '../../result/facts.ts';
 import type { Cheaper, Offer } from '../../result/offer.ts';
-import { type Estimate, fallingShort, isOver } from '../../result/shown.ts';
+import { type Estimate, fallingShort, isOver, isTooRough, usedOn } from '../../result/shown.ts';
 import { usedByProgram } from '../../result/tolerance-told.ts';
 import { contour, count, fixed, limit, list, mass, mm, money, name, type Part, significant, term, um, unitName } from '../../text/part.ts';
 import { only, phrases, say, sentences } from '../../text/say.ts';
@@ -45,8 +45,10 @@ const offered = ({ head, asked, outcome, findings }: JobFacts): Text => {
     made,
     within + used <= asked.tolerance ? undefined : words.doubtful(surely(within, asked), limit(asked.tolerance)),
     ...doubtfulSizes(outcome.cut, asked),
-    ...fallingShort(outcome.cut.plan).map((c) => doubtfulContours(c, asked)),
-    isRough(outcome.cut, asked)
+    ...fallingShort(outcome.cut.plan, { ...asked, usedOn: (loops) => usedOn(outcome.program.proof, loops) }).map((c) =>
+      doubtfulContours(c, asked),
+    ),
+    isTooRough(outcome.cut.plan, asked)
       ? words.doubtfulFinish(um(outcome.cut.plan.finish.value, significant(2)), um(asked.finish, { as: 'given' }))
       : undefined,
     openQuestions(findings),
@@ -78,9 +80,6 @@ const doubtfulContours = ({ loops, asked: required, accuracy, finish }: ReturnTy
     only(list([surely(accuracy.value, asked), words.ra(um(finish.value, significant(2)))], 'comma')),
     only(list([limit(required.tolerance), words.ra(um(required.finish, { as: 'given' }))], 'comma')),
   );
-
-/** Passes that somebody insists on may leave a coarser face than is asked for. */
-const isRough = ({ plan }: Yes['cut'], { finish }: Asked): boolean => plan.classes === undefined && plan.finish.value > finish * (1 + 1e-9);
 
 const openQuestions = (findings: JobFacts['findings']): Text | undefined => {
   const open = openQueries(findings).reduce((sum, f) => sum + (f.stands ?? 1), 0);
@@ -125,7 +124,7 @@ const priceBlocks = (asked: Asked, { cut, hours }: Yes, offer: Offer): readonly 
   return [
     { kind: 'heading', text: words.whatYouGet },
     { kind: 'pairs', rows },
-    ...(plan.classes === undefined ? [] : [classTable(plan.classes, within, 'customer')]),
+    ...(plan.classes === undefined ? [] : [classTable(plan.classes, 'customer')]),
     { kind: 'heading', text: words.price },
     breakTable(estimate),
     ...(own === undefined

@@ -109,9 +109,7 @@ const planBlocks = (facts: JobFacts, { cut, program }: MadeFacts): readonly Writ
     { kind: 'heading', text: words.passes },
     passTable(plan.passes, hours?.estimate, unit),
     { kind: 'text', text: registers(program, unit) },
-    ...(plan.classes === undefined
-      ? []
-      : [{ kind: 'heading', text: words.classes } as const, classTable(plan.classes, cut.within, 'shop')]),
+    ...(plan.classes === undefined ? [] : [{ kind: 'heading', text: words.classes } as const, classTable(plan.classes, 'shop')]),
     ...(contours.length === 0 ? [] : [{ kind: 'heading', text: words.holes } as const, holeTable(contours, unit, datum)]),
     ...(plan.openCuts === undefined ? [] : [{ kind: 'heading', text: words.openLines } as const, openTable(plan.openCuts, unit, datum)]),
     ...scheduleBlocks(hours?.schedule),

@@ -10,7 +10,6 @@ import { registerLimits } from '../../plan/wire/register-room.ts';
 import type { Proof } from '../../proof/proof.ts';
 import type { Asked, Head, JobFacts, JobOutcome } from '../../result/facts.ts';
 import type { CutFacts, HoursFacts, ProgramFacts, RefusedFacts } from '../../result/outcome-facts.ts';
-import { usedByProgram } from '../../result/tolerance-told.ts';
 import type { Finding } from '../../text/finding.ts';
 import { byGravity } from '../../text/severity.ts';
 import { ratesInvented } from '../built-in-shop.ts';
@@ -76,7 +75,7 @@ export const answerOf = (run: JobRun, planned: Timed | NoHours, first: Choice): 
           within: cut.within,
           budgets: cut.budgets,
           findings,
-          used: usedByProgram(proof.use),
+          proof,
         })
       : noSentence(findings, proof);
   return { ...answered(run, asked, { outcome, sentence, findings }), proven };

@@ -1,6 +1,7 @@
 /** The answer sentence and the quotation hide nothing: what was assumed, what is open, what is not expected to be held, what is not in the price. */
 
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { jobRun } from '../../cli/inputs.ts';
 import { printedPaper } from '../../documents/paper-for-reader.ts';
 import { paperText } from '../../documents/paper-text.fixture.ts';
@@ -9,7 +10,7 @@ import { saidOf } from '../../quantity/source.ts';
 import type { Finding } from '../../text/finding.ts';
 import { printPlain } from '../../text/print/print.ts';
 import { HOUSE } from '../../text/reader.ts';
-import { factsOf } from '../answered.fixture.ts';
+import { cut, factsOf } from '../answered.fixture.ts';
 import { builtInShop } from '../built-in-shop.ts';
 import type { JobRun } from '../job-run.ts';
 
@@ -66,6 +67,26 @@ describe('a yes', () => {
     const rough = withJob({ passes: 1, tolerance: 0.05 });
     expect(sentence(rough)).toMatch(/^Yes, but the finish is in doubt\. A /);
     expect(quoted(rough)).toMatch(/We expect Ra 2\.\d µm and cannot be certain of Ra 0\.8 µm\./);
+  });
+
+  it('is none of what a contour is asked where the rest of the error, or the program, takes its tolerance', () => {
+    const own = { passes: 1, finish: 6 };
+    const expected = there(cut(factsOf(withJob({ contours: { L5: own } }))).plan.classes?.[1]).accuracy.value;
+    const warm = { cutting: 45, measuring: 20, swing: 0.5 };
+    const so = (tolerance: number, more: Partial<JobRun['job']> = {}): string =>
+      sentence(withJob({ tolerance: 0.05, contours: { L5: { ...own, tolerance } }, ...more }));
+    expect(so(expected + 0.003)).toMatch(/^Yes\. A /);
+    expect(so(expected + 0.00005)).toMatch(/^Yes, but what is required of L5 is in doubt\. A /);
+    expect(so(expected + 0.003, { temperature: warm })).toMatch(/^Yes, but what is required of L5 is in doubt\. A /);
+  });
+
+  it('judges a finish by the rule that it is asked under: a mean just below the limit leaves much of a face above it', () => {
+    const once = { passes: 1, tolerance: 0.05 };
+    const expected = cut(factsOf(withJob(once))).plan.finish.value;
+    expect(sentence(withJob({ ...once, finish: 1.5 * expected }))).toMatch(/^Yes\. A /);
+    const near = withJob({ ...once, finish: 1.05 * expected });
+    expect(sentence(near)).toMatch(/^Yes, but the finish is in doubt\. A /);
+    expect(quoted(near)).toMatch(/We expect Ra [\d.]+ µm and cannot be/);
   });
 
   it('says that metal is not in the price, asks where the shop supplies it, and says what was entered', () => {

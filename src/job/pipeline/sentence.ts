@@ -4,11 +4,13 @@ import { isOver } from '../../accuracy/budget.ts';
 import type { PlanBudgets } from '../../accuracy/budget-of-plan.ts';
 import type { Estimate } from '../../estimate/estimate.ts';
 import type { Material } from '../../physics/material/material.ts';
-import { fallingShort, familiesIn } from '../../plan/classes.ts';
+import { fallingShort, familiesIn, isTooRough } from '../../plan/classes.ts';
 import type { CutPlan } from '../../plan/plan.ts';
 import type { Proof } from '../../proof/proof.ts';
+import { usedOn } from '../../proof/share.ts';
 import { confidenceTold } from '../../quantity/confidence.ts';
 import { type FinishRule, finishRuleWords } from '../../quantity/finish-rule.ts';
+import { usedByProgram } from '../../result/tolerance-told.ts';
 import type { Finding } from '../../text/finding.ts';
 import { located } from '../../text/located.ts';
 import { contour, count, duration, limit, list, money, name, type Part, promised, quantity, significant, um } from '../../text/part.ts';
@@ -27,8 +29,7 @@ export interface Said {
   readonly inventedRates: boolean;
   /** mm: what the profile is to be expected within. */
   readonly within: number;
-  /** mm: what the program itself uses of the tolerance. */
-  readonly used: number;
+  readonly proof: Proof;
   readonly budgets?: PlanBudgets | undefined;
   readonly findings: readonly Finding[];
 }
@@ -72,15 +73,14 @@ const costsOf = ({ job, said, estimate, inventedRates }: Said): Text => {
 };
 
 /** Yes, as far as it is one: limits that the cut is not expected to hold, and questions that nobody has answered. */
-const verdictOf = ({ job, plan, within, used, budgets, findings }: Said): Text => {
+const verdictOf = ({ job, plan, within, proof, budgets, findings }: Said): Text => {
   const sizes = (budgets?.sizes ?? []).flatMap((size) => (size.of.kind === 'size' && isOver(size) ? [name(size.of.name)] : []));
   const questions = findings.filter((f) => f.severity === 'doubt').reduce((sum, f) => sum + (f.stands ?? 1), 0);
-  const short = fallingShort(plan).flatMap((c) => c.loops.map(contour));
+  const short = fallingShort(plan, { ...job, usedOn: (loops) => usedOn(proof, loops) }).flatMap((c) => c.loops.map(contour));
   const inDoubt = [...sizes, ...short];
-  const isRough = plan.classes === undefined && plan.finish.value > job.finish * (1 + 1e-9);
   const doubts = [
-    ...(within + used <= job.tolerance ? [] : [words.theTolerance]),
-    ...(isRough ? [words.theFinish] : []),
+    ...(within + usedByProgram(proof.use) <= job.tolerance ? [] : [words.theTolerance]),
+    ...(isTooRough(plan, job) ? [words.theFinish] : []),
     ...(inDoubt.length === 0 ? [] : [words.theSizes(inDoubt)]),
   ];
   if (doubts.length === 0) return questions === 0 ? words.plainYes : (questions === 1 ? words.ifOne : words.ifMore)(questions);

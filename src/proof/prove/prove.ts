@@ -8,7 +8,7 @@ import { name } from '../../text/part.ts';
 import { only, phrases, say } from '../../text/say.ts';
 import { find } from '../findings.ts';
 import type { Proof, ProofQuestion, ToleranceUse } from '../proof.ts';
-import { allowedTo, tightest } from '../share.ts';
+import { allowedTo, mostOff, tightest } from '../share.ts';
 import { measuresOf } from '../sweep/deviation.ts';
 import type { GroupWork } from '../sweep/group-alone.ts';
 import { memory, workOf } from '../sweep/group-alone.ts';
@@ -79,14 +79,10 @@ export const proveActions = (actions: readonly Action[], asked: ProofQuestion, b
   };
 };
 
-/** Corners that came out rounder than drawn, as allowed, are left out of the contours' worst places by the measure. */
 const toleranceUse = (question: ProofQuestion, { contours, open }: Judged): ToleranceUse => ({
   tolerance: question.tolerance,
   allowed: allowedTo(question),
-  measured: Math.max(
-    0,
-    ...ofTheJob(question, { contours, open }).flatMap(({ leftMost, gougeMost }) => [leftMost.amount, -gougeMost.amount]),
-  ),
+  measured: mostOff(ofTheJob(question, { contours, open })),
   fit: Math.max(0, ...[...question.wanted, ...(question.wantedOpen ?? [])].map((w) => w.fit ?? 0)),
 });
 
