@@ -3,7 +3,7 @@
 import { lagOnArc } from '../physics/cut/corner-error.ts';
 import { positioningOf } from '../physics/cut/machine-leaves.ts';
 import { gapDoubt, shiftInMicrometres } from '../plan/wire/deviation-of-passes.ts';
-import { confidenceOf, usualConfidence } from '../quantity/confidence.ts';
+import { confidenceOf, heldTogether, usualConfidence } from '../quantity/confidence.ts';
 import { deviationOf, type Figure, type Given, given } from '../quantity/figure.ts';
 import { apply } from '../quantity/formula.ts';
 import type { Source } from '../quantity/source.ts';
@@ -53,11 +53,17 @@ export interface Budget {
   readonly total: Figure;
   /** k, of the random errors in the total. */
   readonly confidence: number;
+  /** Share of the variance of the random errors that all contours of a job have in common: a gap is wrong for all of them. */
+  readonly common: number;
   readonly biggest: { readonly row: BudgetRow; readonly sentence: Text };
 }
 
 /** Whether more is expected than the tolerance allows: sentence, papers and findings all ask here. */
 export const isOver = ({ total, tolerance }: Pick<Budget, 'total' | 'tolerance'>): boolean => total.value > tolerance * 1000;
+
+/** Chance, 0 to 1, that every one of so many contours comes out as each is promised by itself. */
+export const allHeld = ({ systematic, random, confidence, common }: Budget, contours: number): number =>
+  heldTogether(confidence, { bias: systematic.value / random.value, shared: common, contours });
 
 /** There must be at least one pass. */
 export const errorBudget = (question: BudgetQuestion): Budget => {
@@ -77,7 +83,18 @@ export const errorBudget = (question: BudgetQuestion): Budget => {
     }))
     .toSorted((a, b) => b.share - a.share)
     .map(({ what: _, ...row }): BudgetRow => row);
-  return { of: question.of, tolerance: question.tolerance, rows, systematic, random, total, confidence, biggest: biggestOf(rows, total) };
+  const common = shares.reduce((sum, { what, figure }) => (what === 'gap' ? sum + figure.value ** 2 : sum), 0) / random.value ** 2;
+  return {
+    of: question.of,
+    tolerance: question.tolerance,
+    rows,
+    systematic,
+    random,
+    total,
+    confidence,
+    common,
+    biggest: biggestOf(rows, total),
+  };
 };
 
 interface Share {

@@ -1,5 +1,5 @@
 /** What papers lay out, under the names of those who worked it out: nothing else of those rooms is for a paper. */
-export { type Budget, isOver } from '../accuracy/budget.ts';
+export { allHeld, type Budget, isOver } from '../accuracy/budget.ts';
 export type { PlanBudgets } from '../accuracy/budget-of-plan.ts';
 export type { Correction } from '../accuracy/correction.ts';
 export type { Inspection, InspectionRow } from '../accuracy/inspection.ts';

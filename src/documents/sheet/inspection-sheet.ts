@@ -3,7 +3,7 @@
 import { type Asked, controlUnit, fromDatum, type JobFacts } from '../../result/facts.ts';
 import type { CutFacts, MadeFacts } from '../../result/outcome-facts.ts';
 import type { Inspection, InspectionRow } from '../../result/shown.ts';
-import { confidenceTold } from '../../result/shown.ts';
+import { allHeld, confidenceTold } from '../../result/shown.ts';
 import { type ControlUnit, INCHES } from '../../text/control-unit.ts';
 import {
   bare,
@@ -39,7 +39,7 @@ export const inspectionSheet = (facts: JobFacts, { cut, program }: MadeFacts): W
     { kind: 'pairs', rows: pairs(facts, program.inspection) },
     ...picture(facts),
     { kind: 'heading', text: words.toMeasure },
-    measureTable(facts, program.inspection),
+    measureTable(facts, cut, program.inspection),
     ...shapeBlocks(facts),
     { kind: 'heading', text: words.how },
     { kind: 'list', items: advice(cut, program.inspection), marker: 'dash' },
@@ -73,7 +73,7 @@ const picture = (facts: JobFacts): readonly WrittenBlock[] => {
   return drawn === undefined ? [] : [{ kind: 'picture', picture: drawn, caption: words.caption }];
 };
 
-const measureTable = (facts: JobFacts, { temperature, rows, passedOver }: Inspection): WrittenBlock => {
+const measureTable = (facts: JobFacts, cut: CutFacts, { temperature, rows, passedOver }: Inspection): WrittenBlock => {
   const shown = numbersIn(controlUnit(facts));
   const warm = temperature !== 20;
   return {
@@ -98,8 +98,15 @@ const measureTable = (facts: JobFacts, { temperature, rows, passedOver }: Inspec
       expectedOf(r, shown),
       BLANK,
     ]),
-    note: sentences([words.note(shown.unit, facts.asked.confidence), passedOver > 0 ? words.more(passedOver) : undefined]),
+    note: sentences([words.note(shown.unit, facts.asked.confidence), together(cut), passedOver > 0 ? words.more(passedOver) : undefined]),
   };
+};
+
+/** The promise is that of one contour; a part with many is the likelier to miss it in one of them. */
+const together = ({ plan, budgets }: CutFacts): Text | undefined => {
+  const contours = plan.contours.length + (plan.openCuts ?? []).length;
+  if (budgets === undefined || contours < 2 || plan.classes !== undefined) return undefined;
+  return words.together(contours, Math.floor(100 * allHeld(budgets.profile, contours)));
 };
 
 const contourOf = ({ contour: id }: InspectionRow): Said => {
@@ -218,6 +225,8 @@ const words = phrases('inspection-sheet', {
   sharp: say`sharp`,
   note: (unit: Part, k: number) =>
     say`Lengths in ${{ unit }}, Ra in ${{ finish: unitName('µm') }}. A size spans two faces, so its tolerance is twice the profile's. Expected: systematic error plus k standard deviations of the random errors, ${{ sure: confidenceTold(k) }}, of each contour by itself.`,
+  together: (contours: number, percent: number) =>
+    say`That all ${{ contours: count(contours, 'contour') }} come out so has a chance of about ${{ chance: quantity(percent, '%', fixed(0)) }}.`,
   more: (contours: number) => say`${{ contours: count(contours) }} more contours are cut; the profile tolerance above applies to them.`,
   asNamed: say`as named in the drawing`,
   topToBottom: say`top, middle, bottom`,
