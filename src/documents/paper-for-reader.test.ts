@@ -54,7 +54,7 @@ describe('a paper told for its reader', () => {
   it('tells amounts, headings, notes and the scale bar in inch, and leaves names alone', () => {
     expect(subtitle).toBe('Bracket 2.5 mm');
     expect(pairs).toMatchObject({ rows: [['Wire', '0.30 mm brass, 32,8 ft/min']] });
-    expect(list).toMatchObject({ items: ['hangs on a tab of 0,0591 in', 'Plate 25.4 mm'] });
+    expect(list).toMatchObject({ items: ['hangs on a tab of 0,0591\u00a0in', 'Plate 25.4 mm'] });
     expect(passes).toMatchObject({ columns: [{}, { title: 'Gap inch' }, { title: 'Ra µin' }], note: 'Lengths in inch.' });
     expect(sizes).toMatchObject({
       rows: [

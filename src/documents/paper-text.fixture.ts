@@ -3,7 +3,7 @@ import type { Paper, PaperBlock } from './paper.ts';
 import { brokenInto, inColumns } from './text.ts';
 
 export const paperText = (paper: Paper): string =>
-  [paper.title.toUpperCase(), paper.subtitle, '', ...paper.blocks.map(blockText)].join('\n');
+  [paper.title.toUpperCase(), paper.subtitle, '', ...paper.blocks.map(blockText)].join('\n').replaceAll('\u00a0', ' ');
 
 const blockText = (block: PaperBlock): string => {
   if (block.kind === 'heading') return `\n${block.text}\n${'-'.repeat(block.text.length)}`;

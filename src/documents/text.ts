@@ -3,10 +3,12 @@ import { count } from '../text/part.ts';
 import { HOUSE, type Reader } from '../text/reader.ts';
 import { phrases, say } from '../text/say.ts';
 import type { Said, TableBlock, WrittenTable } from './paper.ts';
-import { printedTable, told } from './paper-for-reader.ts';
+import { printedTable, told, toldTied } from './paper-for-reader.ts';
 
 const WIDTH = 100;
 const MOST_ROWS = 40;
+/** Stands for a blank that no line is broken at until lines are broken; no text has this character. */
+const TIE = '\ufdd0';
 
 /** Paragraphs and tables as somebody reads numbers. */
 export interface Printer {
@@ -17,8 +19,8 @@ export interface Printer {
 
 export const printerIn = (reader: Reader): Printer => ({
   said: (said) => told(said, reader),
-  wrapped: (said, lead) => brokenInto(told(said, reader), lead),
-  tableText: (table) => inColumns(printedTable(table, reader), reader),
+  wrapped: (said, lead) => brokenInto(toldTied(said, reader, TIE), lead),
+  tableText: (table) => inColumns(printedTable(table, reader, TIE), reader),
 });
 
 /** Breaks a text into lines, the first led by `lead`, the others by as many blanks. */
@@ -32,7 +34,7 @@ export const brokenInto = (text: string, lead: string): string => {
     }
     current += `${word} `;
   }
-  return [...lines, current.trimEnd()].join('\n');
+  return [...lines, current.trimEnd()].join('\n').replaceAll(TIE, ' ');
 };
 
 /** A table in columns just wide enough. */
