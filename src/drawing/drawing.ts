@@ -13,8 +13,11 @@ export interface DrawingUnits {
   readonly basis: 'header' | 'user' | 'assumed';
 }
 
-/** `edge`: around a part that has openings, so a border or the edge of the block. `said`: the job leaves it out. */
-export type Aside = 'border' | 'edge' | 'table' | 'view' | 'construction' | 'said';
+/**
+ * `edge`: around a part that has openings, so a border or the edge of the block. `layer`: on a layer that cannot be cut together with
+ * another. `said`: the job leaves it out.
+ */
+export type Aside = 'border' | 'edge' | 'table' | 'view' | 'construction' | 'layer' | 'said';
 
 /** A closed loop of the drawing. */
 export interface Loop {

@@ -37,8 +37,8 @@ const isLeftOut = (loop: Loop, said: SaidOfLoops): boolean =>
   said.without?.includes(loop.id) === true ||
   (said.layers !== undefined && !said.layers.includes(loop.layer));
 
-const isNamed = ({ id, aside }: Loop, { kept = {}, outline }: SaidOfLoops): boolean =>
-  Object.hasOwn(kept, id) || (aside === 'edge' && outline === 'block');
+const isNamed = ({ id, aside, layer }: Loop, { kept = {}, outline, layers }: SaidOfLoops): boolean =>
+  Object.hasOwn(kept, id) || (aside === 'edge' && outline === 'block') || (aside === 'layer' && layers?.includes(layer) === true);
 
 /** A question that is answered: each of its loops was left out or named as work, or the layers to be cut were named. */
 const isSettled = ({ remedy }: Finding, { loops }: Judged, said: SaidOfLoops): boolean => {

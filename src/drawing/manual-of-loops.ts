@@ -105,7 +105,7 @@ export const manualOfLoops = {
   'layers-apart': {
     title: 'Lines of several layers meet, and some layers make whole loops by themselves',
     meaning:
-      'Three or more ends meet at a place and lie on different layers, and at least one of these layers closes into whole loops without the others. Such layers were joined by themselves: what lies on the others does not divide their loops. A centre line from corner to corner of a part, or one part drawn over another, is met so.',
+      'Three or more ends meet at a place and lie on different layers, and at least one of these layers closes into whole loops without the others. Such layers were joined by themselves: what lies on the others does not divide their loops. A centre line from corner to corner of a part, or one part drawn over another, is met so. Where such layers cannot all be cut, because their loops touch, cross or share an edge, the one with the largest loop is cut and what meets it is left out, until the job names the layers.',
     matters: 'Joined together, all these lines would divide the part into pieces that were never meant, each cut by itself.',
     remedy: 'Name the layers that are to be cut (`layers` in the job), or draw on one layer what belongs together.',
   },

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { asciiDxf, dxfTags, lineTags, type Tag } from '../../../test/dxf-writer.ts';
 import { doneTextOf, sentenceOf } from '../../text/finding.fixture.ts';
 import type { Drawing } from '../drawing.ts';
+import { takenOf } from '../left-out.ts';
 import { readDrawing } from '../read/read-drawing.ts';
 
 type Place = readonly [number, number];
@@ -24,7 +25,34 @@ describe('layers that meet', () => {
     expect(sentenceOf(told)).toMatch(
       /^Lines of the layers A and B meet at \(\d+, \d+\) and at 3 other places; A and B make whole loops, each by itself\.$/,
     );
-    expect(told?.remedy?.field).toBe('layers');
+    expect(told?.remedy).toMatchObject({ field: 'layers', value: ['A'] });
+    expect(doneTextOf(told)).toContain('nothing is cut along B unless you say otherwise');
+  });
+
+  describe('and cannot be cut together', () => {
+    const over = [...ring('A', [0, 0], [22, 0], [22, 31], [0, 31]), ...ring('B', [8, 0], [14, 0], [14, 31], [8, 31])];
+    const beside = ring('C', [40, 0], [60, 0], [60, 20]);
+    const cutOf = (drawing: Drawing, layers?: readonly string[]) => {
+      const { loops, findings } = takenOf(drawing, { layers });
+      const work = loops.filter((l) => l.aside === undefined);
+      return { cut: work.map((l) => `${l.layer} ${l.depth}`), asked: doubts({ ...drawing, findings }) };
+    };
+
+    it('are one question: the largest is cut with what does not meet it, and the answer may be another', () => {
+      const drawing = read(...over, ...beside);
+      expect(drawing.findings.find((f) => f.code === 'layers-apart')?.remedy?.value).toEqual(['A', 'C']);
+      expect(cutOf(drawing)).toEqual({ cut: ['A 0', 'C 0'], asked: ['layers-apart'] });
+      expect(cutOf(drawing, ['A', 'C'])).toEqual({ cut: ['A 0', 'C 0'], asked: [] });
+      expect(cutOf(drawing, ['B'])).toEqual({ cut: ['B 0'], asked: [] });
+      expect(cutOf(drawing, ['A', 'B'])).toEqual({ cut: ['A 0', 'B 1'], asked: ['loops-share-edge'] });
+    });
+
+    it.each([
+      ['crossing', ring('B', [10, 0], [15, -5], [15, 40], [10, 31]), ring('A', [0, 0], [10, 0], [22, 0], [22, 31], [10, 31], [0, 31])],
+      ['edge to edge', ring('B', [22, 0], [30, 0], [30, 31], [22, 31]), ring('A', [0, 0], [22, 0], [22, 31], [0, 31])],
+    ])('whether %s', (_, b, a) => {
+      expect(cutOf(read(...a, ...b))).toEqual({ cut: ['A 0'], asked: ['layers-apart'] });
+    });
   });
 
   it.each([

@@ -25,6 +25,7 @@ import { besideWork } from './beside-work.ts';
 import { capped } from './capped.ts';
 import { besideConstruction } from './construction.ts';
 import { formatOf } from './format.ts';
+import { layersTaken, withLayersAside } from './layers-taken.ts';
 import { chainsInOrder, finishedChains, finishedLoops, loopName, loopsInOrder } from './numbered-loops.ts';
 import { reportChains } from './report-chains.ts';
 import { reportConflicts } from './report-conflicts.ts';
@@ -95,7 +96,9 @@ const judged = (file: DrawnFile, units: DrawingUnits, tolerances: Tolerances, op
   const names = loops.map((loop, i) => ({ id: loopName(i), hidden: loop.hidden, segments: loop.contour.segments }));
   const conflicts = conflictsOf(loops, TOUCHING, work);
   const tangled = new Set(conflicts.flatMap((c) => (c.first === c.second ? [c.first] : [])));
-  const nested = finishedLoops(loops, nestingOfVisible(loops, tolerances.same, work), units);
+  const all = finishedLoops(loops, nestingOfVisible(loops, tolerances.same, work), units);
+  const layers = layersTaken(joined.events.apart, all, conflicts);
+  const nested = withLayersAside(all, layers);
   const around = {
     known: new Map(loops.map((loop, i) => [loopName(i), loop.construction])),
     chains: finishedChains(chains, units),
@@ -116,7 +119,7 @@ const judged = (file: DrawnFile, units: DrawingUnits, tolerances: Tolerances, op
       ...told,
       ...reportFit(fitted, units, tolerances.fit),
       ...reportTurnless(turnless, fitted.pieces, units, tolerances.join),
-      ...reportJoining(joined.events, units),
+      ...reportJoining(joined.events, layers, units),
       ...reportConflicts(conflicts, names, units),
       ...reportSlivers(
         finished.filter((_, i) => !tangled.has(i)),

@@ -2,19 +2,21 @@
 
 import { midpoint } from '../../geometry/segment.ts';
 import { type Finding, remedy } from '../../text/finding.ts';
-import { count, length, list, name, type Part } from '../../text/part.ts';
+import { count, length, list, name, type Part, term } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import type { DrawingUnits } from '../drawing.ts';
 import { find } from '../findings.ts';
 import type { JoinEvents } from '../join/join.ts';
+import type { LayersApart } from '../join/layers-apart.ts';
 import type { FoundLoop } from '../piece/loop-found.ts';
 import { firstOf, point, spot } from '../place-in-file.ts';
+import type { LayersTaken } from './layers-taken.ts';
 
 /** What was repaired or found wanting while joining, in the order of the stages. */
-export const reportJoining = (events: JoinEvents, units: DrawingUnits): Finding[] => [
+export const reportJoining = (events: JoinEvents, layers: LayersTaken, units: DrawingUnits): Finding[] => [
   ...aboutPieces(events, units),
-  ...aboutEnds(events, units),
+  ...aboutEnds(events, layers, units),
   ...aboutLoops(events, units),
 ];
 
@@ -41,7 +43,7 @@ const aboutPieces = (events: JoinEvents, units: DrawingUnits): Finding[] => [
   ),
 ];
 
-const aboutEnds = (events: JoinEvents, units: DrawingUnits): Finding[] => [
+const aboutEnds = (events: JoinEvents, layers: LayersTaken, units: DrawingUnits): Finding[] => [
   ...events.gaps.map(({ a, b, size }) =>
     find('gap-closed', say`Two ends at ${{ at: point(a, units) }} are ${{ gap: length(size) }} apart.`, {
       place: spot(midpoint(a, b), units, size),
@@ -70,22 +72,7 @@ const aboutEnds = (events: JoinEvents, units: DrawingUnits): Finding[] => [
           },
         ),
   ),
-  ...events.apart.map(({ whole, others, places }) =>
-    find(
-      'layers-apart',
-      words.meet(
-        [...whole, ...others],
-        firstOf(point(places[0], units), places.length),
-        whole,
-        whole.length === 1 ? words.makes : words.make,
-      ),
-      {
-        place: spot(places[0], units),
-        done: whole.length === 1 ? words.byItself : words.byThemselves,
-        remedy: remedy(say`Name the layers that are to be cut, or draw on one layer what belongs together.`, { field: 'layers' }),
-      },
-    ),
-  ),
+  ...events.apart.map((apart) => reportApart(apart, layers, units)),
   ...events.spurs.map((spur) =>
     find(
       'spur-dropped',
@@ -97,6 +84,16 @@ const aboutEnds = (events: JoinEvents, units: DrawingUnits): Finding[] => [
     ),
   ),
 ];
+
+const reportApart = ({ whole, others, places }: LayersApart, { taken, left }: LayersTaken, units: DrawingUnits): Finding => {
+  const where = firstOf(point(places[0], units), places.length);
+  const chosen = left.some((layer) => whole.includes(layer));
+  return find('layers-apart', words.meet([...whole, ...others], where, whole, whole.length === 1 ? words.makes : words.make), {
+    place: spot(places[0], units),
+    done: chosen ? words.chosen(left) : whole.length === 1 ? words.byItself : words.byThemselves,
+    remedy: remedy(chosen ? words.choose(taken, left) : words.nameLayers, { field: 'layers', value: chosen ? taken : undefined }),
+  });
+};
 
 const aboutLoops = (events: JoinEvents, units: DrawingUnits): Finding[] => [
   ...events.flat.map((loop) => reportFlat(loop, units)),
@@ -160,5 +157,10 @@ const words = phrases('joining', {
   makes: say`makes whole loops by itself`,
   make: say`make whole loops, each by itself`,
   byItself: say`It was joined by itself: what is drawn on other layers does not divide its loops.`,
+  nameLayers: say`Name the layers that are to be cut, or draw on one layer what belongs together.`,
+  chosen: (left: readonly string[]) =>
+    say`They were joined by themselves, and cannot be cut together: nothing is cut along ${{ left: list(left.map(name), 'and') }} unless you say otherwise.`,
+  choose: (taken: readonly string[], left: readonly string[]) =>
+    say`Confirm that ${{ taken: list(taken.map(name), 'and') }} is cut, or name ${{ left: list(left.map(name), 'and') }} instead (${{ layers: term('layers') }}).`,
   byThemselves: say`They were joined by themselves: what is drawn on other layers does not divide their loops.`,
 });
