@@ -6,7 +6,9 @@ import { runUpTo } from '../src/job/pipeline/pipeline.ts';
 import { readProgram } from '../src/nc/read/read.ts';
 import { planCut } from '../src/plan/cut/plan-cut.ts';
 import { disc, loop, planned, questionFor, rectangle } from '../src/plan/plan.fixture.ts';
-import { leastRoom, REGISTER_ROOM, registerLimits } from '../src/plan/wire/register-room.ts';
+import { tightestPath } from '../src/plan/wire/deviation-of-passes.ts';
+import { leastRoom, REGISTER_ROOM, registerLimits, writtenTighter } from '../src/plan/wire/register-room.ts';
+import { allowedTo } from '../src/proof/share.ts';
 import { there } from './there.ts';
 
 const EXAMPLES = [
@@ -22,7 +24,7 @@ const made = (example: string) => {
   const program = runUpTo(run, 'program');
   if (program.kind !== 'programmed') throw new Error(program.kind);
   const { plan, written, asked } = program;
-  return { run, plan, written, limits: registerLimits(plan, asked.request.question.resolution) };
+  return { run, plan, written, asked, limits: registerLimits(plan, asked.request.question.resolution) };
 };
 
 describe.each(EXAMPLES)('the program of %s', (example) => {
@@ -42,6 +44,12 @@ describe.each(EXAMPLES)('the program of %s', (example) => {
     const byArcs = plan.passes.some((p) => there(limits.get(p.register)) < p.offset.value + 0.0199);
     expect(readWith((_, n) => there(limits.get(n)) + 0.002)).toBe(byArcs ? 'refused' : 'read');
   });
+});
+
+it('may give short moves to their neighbours by half of what the program may use', () => {
+  const { run, asked } = made('die-plate/die-plate');
+  expect(there(asked.request.question.leastMove).within).toBeCloseTo(allowedTo(run.job) / 2, 12);
+  expect(allowedTo(run.job)).toBeCloseTo(0.25 * run.job.tolerance, 12);
 });
 
 describe('room for a larger register', () => {
@@ -80,5 +88,26 @@ describe('room for a larger register', () => {
     expect(there(plan.contours[0]).comesOut.flatMap((c) => c.segments.filter((s) => s.kind === 'arc').map((s) => s.radius))).toEqual(
       [radius, radius, radius, radius].map((r) => expect.closeTo(r, 9)),
     );
+  });
+
+  it('is 20 µm at most, where no arc limits it', () => {
+    expect(roomOf(asked(disc(30, 30, 5)))).toBeCloseTo(0.02, 9);
+  });
+
+  it('leaves two and a half last digits by which rounding may tighten an arc, and takes four at most for that', () => {
+    for (const resolution of [
+      { unit: 1, decimals: 4 },
+      { unit: 25.4, decimals: 5 },
+    ]) {
+      const digit = resolution.unit * 10 ** -resolution.decimals;
+      expect(writtenTighter(resolution)).toBeGreaterThanOrEqual(2.5 * digit);
+      expect(leastRoom({ resolution })).toBeGreaterThan(writtenTighter(resolution));
+      expect(leastRoom({ resolution })).toBeLessThan(4.5 * digit);
+    }
+  });
+
+  it('rounds corners that are no part of the profile: the tightest path is beyond 18 µm', () => {
+    expect(tightestPath([1.0175, 3], 1)).toBe(2);
+    expect(tightestPath([1.0185, 3], 1)).toBeCloseTo(0.0185, 9);
   });
 });

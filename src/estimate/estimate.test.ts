@@ -10,7 +10,7 @@ import { stopSaid } from '../nc/read/stop-purpose.ts';
 import type { Machine } from '../physics/cut/machine.ts';
 import type { Wire } from '../physics/wire/wire.ts';
 import type { CutPlan, Pass } from '../plan/plan.ts';
-import { given } from '../quantity/figure.ts';
+import { deviationOf, given } from '../quantity/figure.ts';
 import { wholeMinor } from '../quantity/minor-units.ts';
 import { saidOf } from '../quantity/source.ts';
 import { sentenceOf } from '../text/finding.fixture.ts';
@@ -180,10 +180,28 @@ describe('hours', () => {
     expect(estimated(question({ material: carbide })).each.value).toBeGreaterThan(estimated(question()).each.value);
   });
 
+  it.each([
+    ['stainless', 2],
+    ['aluminium', 1],
+    ['titanium', 3.33],
+    ['nickel alloy', 2.86],
+    ['copper', 5],
+    ['brass', 2.86],
+    ['graphite', 2.5],
+    ['refractory', 8],
+    ['magnesium', 1],
+    ['zirconium', 3.33],
+    ['pcd', 6.67],
+  ] as const)('drill 40 mm of %s in %s minutes, where tool steel takes two', (family, minutes) => {
+    const { drilling } = estimated(question({ material: { id: 'x', name: 'x', family } }));
+    expect(drilling.value - 3).toBeCloseTo(minutes, 2);
+  });
+
   it('say that the feed in a material is from memory, and doubt it', () => {
     const feed = there(estimated(question({ material: carbide })).drilling.from.find((f) => f.key === 'drilling.feed'));
     const index = there(feed.from.find((f) => f.key === 'material.wc-10co.drilling'));
     expect([index.basis, index.value < 0.5, (feed.shares.get(index) ?? 0) > 0.2 * feed.value]).toEqual(['assumed', true, true]);
+    expect(deviationOf(index) / index.value).toBeCloseTo(0.3, 9);
   });
 
   it('split into attended and unattended without a rest', () => {

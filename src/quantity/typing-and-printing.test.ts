@@ -7,6 +7,7 @@ import { printFigure, printNumber } from '../text/print/figure.ts';
 import { printMoney } from '../text/print/money.ts';
 import { printPlain } from '../text/print/print.ts';
 import { only } from '../text/say.ts';
+import { confidenceTold } from './confidence.ts';
 import { given } from './figure.ts';
 import { parseFinish } from './finish.ts';
 import { saidOf } from './source.ts';
@@ -94,6 +95,17 @@ describe('finishes as people type them', () => {
 
   it.each(['', 'smooth', 'N0', 'N13', 'N6.5', 'N6 µm', 'Ra 0', 'Ra -1', 'VDI 99', 'Ra 1e9', 'Rz 0'])("names '%s' as no finish", (text) => {
     expect(parseFinish(text).kind).toBe('not a finish');
+  });
+});
+
+describe('a promise', () => {
+  it.each([
+    [1, 'k = 1, about 68 %'],
+    [2, 'k = 2, about 95 %'],
+    [2.7, 'k = 2.7, about 99.3 %'],
+    [3, 'k = 3, about 99.7 %'],
+  ])('of k = %s says the share that holds, to the tenth where it is nearly all', (k, text) => {
+    expect(printPlain(confidenceTold(k))).toBe(text);
   });
 });
 

@@ -40,6 +40,7 @@ describe("the shop's own pass table", () => {
     expect(rough.stock.value).toBeCloseTo(0.029, 12);
     expect(first.taken.value).toBeCloseTo(0.02, 12);
     expect(last.gap.value).toBeCloseTo(0.009, 12);
+    expect(deviationOf(last.gap)).toBeCloseTo(0.001, 6);
     expect(last.stock.value).toBeCloseTo(0, 12);
     expect(last.taken.value).toBeCloseTo(0.009, 12);
     expect(last.ra.value).toBe(0.75);

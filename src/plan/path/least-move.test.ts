@@ -93,6 +93,37 @@ describe('short moves', () => {
     expect(shortIn(withoutShortMoves(step, { ...LEAST, within: 0.003 }))).toBe(0);
   });
 
+  it('make a corner only between moves that a wire half a millimetre beside them can follow', () => {
+    const cornered = (side: number): Contour =>
+      polyline(
+        [
+          [0, 0],
+          [10 - 0.003, 0],
+          [10, 0.003],
+          [10, side],
+          [0, side],
+        ].map(([x = 0, y = 0]) => ({ x, y, bulge: 0 })),
+      );
+    expect([0.45, 0.55].map((side) => shortIn(withoutShortMoves(cornered(side), { ...LEAST, within: 0.004 })))).toEqual([1, 0]);
+  });
+
+  it('may turn their neighbours by 2 mrad, beside corners that are too tight for more', () => {
+    const stepped = (length: number): Contour =>
+      polyline(
+        [
+          [12, 5],
+          [-5, 5],
+          [-5, -0.07],
+          [-0.07, -0.07],
+          [0, 0],
+          [length, 0],
+          [length + 0.003, 0.0015],
+          [12, 0.0015],
+        ].map(([x = 0, y = 0]) => ({ x, y, bulge: 0 })),
+      );
+    expect([0.33, 0.5].map((length) => shortIn(withoutShortMoves(stepped(length), LEAST)))).toEqual([1, 0]);
+  });
+
   it('are left alone where none is stated, and in a contour that has none', () => {
     const contour = wavy(24, 0.002, 0.01);
     expect(withoutShortMoves(contour, undefined)).toBe(contour);

@@ -2,7 +2,10 @@
 import { describe, expect, it } from 'vitest';
 import { there } from '../../../test/there.ts';
 import { cutModel } from '../../physics/cut/model.ts';
+import { deviationOf, type Figure, given } from '../../quantity/figure.ts';
+import { saidBy } from '../../quantity/source.ts';
 import { lastOf } from '../../sequence/sequence.ts';
+import { NOTHING } from '../../text/say.ts';
 import { questionFor } from '../plan.fixture.ts';
 import { conditionsOf } from './choose-wire.ts';
 import { excessOf, findLadder, finishedBy, meanAimed } from './find-ladder.ts';
@@ -66,6 +69,15 @@ describe('the pass ladder', () => {
     expect(finishes[0]).toBeGreaterThan(0.7);
     expect(finishes[1]).toBeLessThanOrEqual(0.656);
     expect(finishes[2]).toBeLessThanOrEqual(0.576);
+  });
+
+  it('is less sure of the finish of fine passes: a quarter below 0.3 of the energy, a fifth above, or what the shop log has learned', () => {
+    const own = deviationOf(conditions.material.fineness) / conditions.material.fineness.value;
+    const spread = (energy: number, learned?: Figure) =>
+      Math.sqrt(cutModel({ ...conditions, factors: learned && { finish: learned } }).raSpread(energy) ** 2 - own ** 2);
+    expect([0.31, 0.29].map((energy) => spread(energy))).toEqual([expect.closeTo(0.2, 9), expect.closeTo(0.25, 9)]);
+    const learned = given({ key: 'f', name: NOTHING, value: 2, unit: '1', deviation: 0.1, basis: 'shop', source: saidBy.shopLog });
+    expect([0.31, 0.29].map((energy) => spread(energy, learned))).toEqual([expect.closeTo(0.05, 9), expect.closeTo(0.05, 9)]);
   });
 
   it('takes one pass more where that holds what is asked with k of 2 or 3, and says the best where none does', () => {
