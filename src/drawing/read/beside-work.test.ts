@@ -91,12 +91,43 @@ describe('a border of any size', () => {
   });
 
   it.each([
+    ['slits from two of its sides', [plain, ...[100, 200].flatMap((x) => [lineTags(x, 0, x, 5), lineTags(x, 222, x, 217)])]],
     ['an opening', [plain]],
     ['openings and bend lines', [plain, lineTags(20, 0, 20, 222), lineTags(300, 0, 300, 222)]],
     ['an opening and a note', [plain, text('MATERIAL D2'), text('2 PIECES')]],
     ['a window with a plain part', []],
   ])('is a plate where it has only %s', (_, entities) => {
     expect(asked(read(frame, ...entities))).toEqual([]);
+  });
+});
+
+describe('a border around nothing but circles', () => {
+  const title = [text('SCALE 1:1'), text('DATE'), text('DRAWN BY')];
+  it.each([
+    ['with words of a title block beside it', [rectangle(0, 0, 100, 80), hole(20, 20), hole(80, 20), ...title], ['8000 0', '50 1', '50 1']],
+    ['of the size of a sheet', [rectangle(0, 0, 297, 210), hole(20, 20)], ['62370 0', '50 1']],
+    [
+      'with lines both ways across it',
+      [rectangle(0, 0, 100, 80), hole(20, 20), ...[30, 60].flatMap((at) => [lineTags(0, at, 100, at), lineTags(at, 0, at, 80)])],
+      ['8000 0', '50 1'],
+    ],
+    ['in a border of a sheet', [rectangle(0, 0, 420, 297), rectangle(20, 20, 380, 257), hole(60, 60)], ['97660 0', '50 1']],
+  ])('is a plate as well, so it is asked about and cut: %s', (_, entities, cut) => {
+    const drawing = read(...entities);
+    expect(work(drawing)).toEqual(cut);
+    const told = drawing.findings.filter((f) => f.code === 'looks-like-border').at(-1);
+    expect(doneTextOf(told)).toContain('will be cut unless you leave it out');
+    expect(told?.remedy?.field).toBe('without');
+  });
+
+  it.each([
+    ['of a sheet', ['BORDER', 'sheet 1'], ['50 0']],
+    ['of sheet metal', ['SHEET_METAL'], ['8000 0', '50 1']],
+  ])('is judged by the name of its layer: %s', (_, layers, cut) => {
+    for (const on of layers) {
+      const frame = rectangle(0, 0, 100, 80).map(([code, value]): Tag => [code, code === 8 ? on : value]);
+      expect(work(read(frame, hole(20, 20)))).toEqual(cut);
+    }
   });
 });
 

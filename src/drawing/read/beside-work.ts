@@ -29,7 +29,7 @@ export const besideWork = (loops: readonly Loop[], { known, units, chains, title
   const borders = bordersOf(workOf(first, units), { tables, chains, titled });
   const second = marked(
     first,
-    borders.map(({ loop, kind }) => [loop.id, kind]),
+    borders.flatMap(({ loop, kind }) => (kind === 'plate' ? [] : [[loop.id, kind] as const])),
   );
   const views = viewsOf(workOf(second, units));
   const lines = linesOfBorders(borders, chains);

@@ -13,9 +13,10 @@ import { find } from '../findings.ts';
 import { spot } from '../place-in-file.ts';
 import { boxOf, isRectangle, sharing, uprightEdges } from './upright.ts';
 
+/** `plate`: around nothing but circles, so a plate with holes as well as a border: it is asked about and cut. */
 export interface Border {
   readonly loop: Loop;
-  readonly kind: 'border' | 'edge';
+  readonly kind: 'border' | 'edge' | 'plate';
 }
 
 /** What else of a drawing tells a border from a part. */
@@ -42,29 +43,28 @@ export const bordersOf = (loops: readonly Loop[], evidence: Evidence): readonly 
     if (inner.length === 0 || (loop.depth > 0 && outside === undefined)) continue;
     const [alone] = within.get(loop.parent ?? '') ?? [];
     const isInner = outside !== undefined && alone === loop && isRectangle(loop) && isFrameWithin(loop, outside.loop);
-    if (isInner || isBorder(loop, { ...evidence, outermost: loops.every((other) => other.depth > 0 || other === loop) }))
-      found.push({ loop, kind: 'border' });
+    const outermost = loops.every((other) => other.depth > 0 || other === loop);
+    if (isBorderForSure(loop, evidence)) found.push({ loop, kind: 'border' });
+    else if (isInner || isLikeBorder(loop, { ...evidence, outermost }))
+      found.push({ loop, kind: inner.every((one) => isCircle(one) && !within.has(one.id)) ? 'plate' : 'border' });
     else if (outside?.kind !== 'edge' && isRectangle(loop) && inner.some((part) => hasOpenings(within.get(part.id) ?? [])))
       found.push({ loop, kind: 'edge' });
   }
   return found;
 };
 
-const isBorder = (loop: Loop, evidence: Evidence & { readonly outermost: boolean }): boolean => {
+/** Whatever lies in it: no plate has a title block, or is drawn on a layer of sheets. */
+const isBorderForSure = (loop: Loop, { tables }: Evidence): boolean => {
   const edges = uprightEdges(loop.contour);
   if (edges === undefined) return false;
-  const { tables, chains, titled, outermost } = evidence;
   if (sharing([edges, ...tables.map((t) => uprightEdges(t.contour) ?? [])]).some((pair) => pair.includes(0))) return true;
-  if (!isRectangle(loop)) return false;
-  const box = boxOf(loop);
-  return (
-    SHEET_LAYER.test(loop.layer) ||
-    isOfSheetSize(loop) ||
-    tables.some((table) => isWithin(boxOf(table), box)) ||
-    (outermost && titled) ||
-    linesOfFrame(box, chains)
-  );
+  return isRectangle(loop) && (SHEET_LAYER.test(loop.layer) || tables.some((table) => isWithin(boxOf(table), boxOf(loop))));
 };
+
+const isLikeBorder = (loop: Loop, { chains, titled, outermost }: Evidence & { readonly outermost: boolean }): boolean =>
+  isRectangle(loop) && (isOfSheetSize(loop) || (outermost && titled) || linesOfFrame(boxOf(loop), chains));
+
+const isCircle = ({ contour: { segments } }: Loop): boolean => segments.every((s) => s.kind === 'arc');
 
 const isWithin = (inner: Bounds, { minX, minY, maxX, maxY }: Bounds): boolean =>
   inner.minX >= minX && inner.minY >= minY && inner.maxX <= maxX && inner.maxY <= maxY;
@@ -80,7 +80,12 @@ const isFrameWithin = (inner: Loop, outer: Loop): boolean => {
 const linesOfFrame = (box: Bounds, chains: readonly OpenChain[]): boolean => {
   const kinds = chains.map((chain) => kindOfLine(chain, box));
   const many = (kind: LineOfFrame): number => kinds.filter((k) => k === kind).length;
-  return many('tick') >= 4 || (many('across') >= 2 && many('up') >= 2) || many('corner') >= 3;
+  const ticks = chains.filter((_, i) => kinds[i] === 'tick');
+  const onAll = isOnEachSide(
+    ticks.flatMap(({ path: { segments } }) => [firstItem(segments).from, lastItem(segments).to]),
+    box,
+  );
+  return (ticks.length >= 4 && onAll) || (many('across') >= 2 && many('up') >= 2) || many('corner') >= 3;
 };
 
 type LineOfFrame = 'tick' | 'across' | 'up' | 'corner';
@@ -109,6 +114,11 @@ export const linesOfBorders = (borders: readonly Border[], chains: readonly Open
 const isOnEdge = ({ x, y }: Point, { minX, minY, maxX, maxY }: Bounds): boolean =>
   [x - minX, y - minY, maxX - x, maxY - y].some((off) => Math.abs(off) <= ON_EDGE);
 
+const isOnEachSide = (points: readonly Point[], { minX, minY, maxX, maxY }: Bounds): boolean => {
+  const near = (off: (p: Point) => number): boolean => points.some((p) => Math.abs(off(p)) <= ON_EDGE);
+  return near((p) => p.x - minX) && near((p) => p.y - minY) && near((p) => maxX - p.x) && near((p) => maxY - p.y);
+};
+
 /** A title block stands in the lower right corner, most of them. */
 const isInCorner = (of: Bounds, { minX, minY, maxX, maxY }: Bounds): boolean =>
   of.minX >= minX + 0.35 * (maxX - minX) && of.maxY <= minY + 0.4 * (maxY - minY);
@@ -118,19 +128,32 @@ const ON_EDGE = 0.01;
 /** Of the shorter side. */
 const TICK = 0.08;
 
-/** One question for all of them. */
-export const reportBorders = (borders: readonly Border[], lines: number, units: DrawingUnits): Finding[] => {
+/** One question for all that are left out, and one for those that are cut. */
+export const reportBorders = (borders: readonly Border[], lines: number, units: DrawingUnits): Finding[] => [
+  ...reportKind(
+    borders.filter((b) => b.kind !== 'plate'),
+    lines,
+    units,
+  ),
+  ...reportKind(
+    borders.filter((b) => b.kind === 'plate'),
+    0,
+    units,
+  ),
+];
+
+const reportKind = (borders: readonly Border[], lines: number, units: DrawingUnits): Finding[] => {
   if (!isFilled(borders)) return [];
-  const [{ loop: first }] = borders;
+  const [{ loop: first, kind }] = borders;
   const { minX, minY, maxX, maxY } = boxOf(first);
   const ids = borders.map(({ loop }) => loop.id);
   const loops = list(ids.map(contour), 'and');
-  const what = borders.some((b) => b.kind === 'border') ? (ids.length === 1 ? words.one : words.many) : words.edge;
+  const what = borders.some((b) => b.kind !== 'edge') ? (ids.length === 1 ? words.one : words.many) : words.edge;
   return [
     find('looks-like-border', sentences([what(loops, maxX - minX, maxY - minY, first.layer), linesTold(lines)]), {
       place: { ...spot({ x: minX, y: minY }, units), loop: first.id },
-      done: words.leftOut,
-      remedy: remedy(words.confirm(loops, first.id), { field: 'without', value: ids }),
+      done: kind === 'plate' ? words.cut : words.leftOut,
+      remedy: remedy(kind === 'plate' ? words.settle(loops, first.id) : words.confirm(loops, first.id), { field: 'without', value: ids }),
     }),
   ];
 };
@@ -157,7 +180,7 @@ const isSheet = (long: number, short: number): boolean =>
   [...SHEETS, ...FRAMES].some(([a, b]) => Math.abs(long - a) <= SHEET_WITHIN && Math.abs(short - b) <= SHEET_WITHIN);
 
 const SHEET_LAYER =
-  /border|frame|title|sheet|rahmen|blattrand|schriftfeld|schriftkopf|cadre|cartouche|cajet[ií]n|squadratura|kader|ramka|рамка|図枠|图框/i;
+  /border|frame|title|sheet(?!.?metal)|rahmen|blattrand|schriftfeld|schriftkopf|cadre|cartouche|cajet[ií]n|squadratura|kader|ramka|рамка|図枠|图框/i;
 
 /** mm: A4 to A0 of ISO 5457, and the letter sizes A to E of ASME Y14.1, from memory. */
 const SHEETS: readonly (readonly [long: number, short: number])[] = [
@@ -184,6 +207,9 @@ const words = phrases('borders', {
   line: (_: number) => say`1 open line ends on it as marks and grids of a sheet do and is not cut.`,
   lines: (lines: number) => say`${{ lines: count(lines) }} open lines end on it as marks and grids of a sheet do and are not cut.`,
   leftOut: say`It is left out unless you say otherwise: nothing is cut along it, and what lies in it is taken by itself.`,
+  cut: say`Nothing but circles lies in it, as in a plate with holes: it will be cut unless you leave it out.`,
+  settle: (loops: Part, first: string) =>
+    say`Leave ${{ loops }} out (${{ without: term('without') }}); if it is a part, set ${{ field: term(`kept.${first}`) }} to punch.`,
   confirm: (loops: Part, first: string) =>
     say`Confirm that ${{ loops }} is left out (${{ without: term('without') }}); if it is a part, set ${{ field: term(`kept.${first}`) }} to punch, if it is the edge of the block, set ${{ outline: term('outline') }} to block.`,
   one: (loop: Part, wide: number, high: number, layer: string) =>
